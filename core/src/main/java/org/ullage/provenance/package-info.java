@@ -1,0 +1,11 @@
+/**
+ * Where a number comes from.
+ *
+ * <p>Every number in Ullage that is not plain arithmetic stands beside a {@link org.ullage.provenance.Source}: a published
+ * document, a computation with a named reference library, memory, or common practice without a document. Start at {@link
+ * org.ullage.provenance.Source}; a single cited number is a {@link org.ullage.provenance.Constant}.
+ */
+@NullMarked
+package org.ullage.provenance;
+
+import org.jspecify.annotations.NullMarked;

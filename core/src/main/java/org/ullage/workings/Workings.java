@@ -1,0 +1,53 @@
+package org.ullage.workings;
+
+import java.io.Serializable;
+import java.util.List;
+import org.ullage.quantity.UnitSystem;
+
+/**
+ * The steps of one answer in the order they were taken. Immutable.
+ *
+ * @param title what was worked out, and by which method
+ * @param steps the steps
+ */
+public record Workings(String title, List<Step> steps) implements Serializable {
+
+    /**
+     * Copies the steps.
+     *
+     * @param title what was worked out
+     * @param steps the steps
+     */
+    public Workings {
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * The steps as aligned text: number, symbol, formula, the same with values, result, meaning and source.
+     *
+     * @param system metric or inch-pound
+     * @return several lines, each ended by a line feed
+     */
+    public String text(UnitSystem system) {
+        int width = steps.stream().mapToInt(step -> step.result().symbol().length()).max().orElse(0);
+        StringBuilder text = new StringBuilder(title).append('\n');
+        for (int i = 0; i < steps.size(); i++) {
+            append(text, i + 1, steps.get(i), width, system);
+        }
+        return text.toString();
+    }
+
+    private static void append(StringBuilder text, int number, Step step, int width, UnitSystem system) {
+        String indent = "     " + " ".repeat(width);
+        text.append(String.format("%3d  %-" + width + "s", number, step.result().symbol()));
+        if (step.terms().isEmpty()) {
+            text.append(" = ").append(step.result().text(system)).append("  (").append(step.formula()).append(")\n");
+        } else {
+            text.append(" = ").append(step.formula()).append('\n');
+            text.append(indent).append(" = ").append(step.substituted(system)).append('\n');
+            text.append(indent).append(" = ").append(step.result().text(system)).append('\n');
+        }
+        text.append(indent).append("   ").append(step.meaning()).append('\n');
+        text.append(indent).append("   ").append(step.source()).append('\n');
+    }
+}
