@@ -1,5 +1,6 @@
 package org.ullage.loop;
 
+import java.io.Serializable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.OutOfRangeException;
@@ -8,11 +9,12 @@ import org.ullage.quantity.Temperature;
 
 /**
  * A fluid as one model describes it. A ratio of two densities is always taken from one {@code LoopFluid}, so two models can
- * never be mixed in it. Implementations are immutable and safe for many threads.
+ * never be mixed in it. Implementations are immutable,
+ * serializable and safe for many threads.
  *
  * <p>The two methods on bare numbers are the calculation path: SI units, no allocation. The typed ones are for everyone else.
  */
-public interface LoopFluid {
+public interface LoopFluid extends Serializable {
 
     /**
      * The fluid, with its concentration if it is a mixture.

@@ -9,5 +9,7 @@ public enum Provenance {
     /** Remembered, not checked against the document. Usable, and shown as such. */
     FROM_MEMORY,
     /** Used in the trade without a document behind it. */
-    COMMON_PRACTICE
+    COMMON_PRACTICE,
+    /** The caller's own value, taken as it was given. */
+    GIVEN
 }

@@ -84,6 +84,15 @@ public record Source(Provenance provenance, String document, String place, Strin
     }
 
     /**
+     * A value that the caller gave.
+     *
+     * @return the source of every input
+     */
+    public static Source given() {
+        return new Source(Provenance.GIVEN, "the caller's value", "", "");
+    }
+
+    /**
      * One line for people: provenance, document, place, and how it was read.
      *
      * @return such as {@code [FROM_MEMORY] EN 12828, Annex D (not checked against the document)}

@@ -34,6 +34,17 @@ public final class LinearExpansion extends Quantity<LinearExpansion, LinearExpan
     }
 
     /**
+     * Makes one from a number of reciprocal Fahrenheit degrees.
+     *
+     * @param number the number of reciprocal Fahrenheit degrees
+     * @return the linear expansion coefficient
+     * @throws OutOfRangeException if the number is not allowed for a linear expansion coefficient
+     */
+    public static LinearExpansion perFahrenheitDegree(double number) {
+        return KIND.of(number, Units.PER_FAHRENHEIT_DEGREE);
+    }
+
+    /**
      * Makes one from a number in any unit.
      *
      * @param number the number

@@ -3,6 +3,7 @@ package org.ullage.quantity;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A physical quantity: one finite number in the coherent SI unit of its kind. Immutable; equal when the kind and the SI value
@@ -114,7 +115,7 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
     }
 
     @Override
-    public final boolean equals(Object other) {
+    public final boolean equals(@Nullable Object other) {
         return other != null && other.getClass() == getClass() && ((Quantity<?, ?>) other).si == si;
     }
 

@@ -1,8 +1,10 @@
 package org.ullage.quantity;
 
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.ullage.provenance.Source;
 
 /**
@@ -13,7 +15,9 @@ import org.ullage.provenance.Source;
  *
  * @param <D> the dimension: the quantity type, or {@link Pressure} for the three kinds of pressure
  */
-public final class Unit<D> {
+public final class Unit<D> implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     /** No two doubles share their first 17 significant decimal digits (IEEE 754). */
     private static final int MOST_DIGITS = 17;
@@ -65,6 +69,17 @@ public final class Unit<D> {
         return source;
     }
 
+    /**
+     * Converts a bare SI value with one rounding: the calculation path, where {@link Quantity#in(Unit)} would look for the
+     * shortest decimal.
+     *
+     * @param si the value in the coherent SI unit
+     * @return the number in this unit
+     */
+    public double numberOf(double si) {
+        return si * denominator / numerator - offset;
+    }
+
     boolean isWritten(String text) {
         return symbol.equals(text) || otherNames.contains(text);
     }
@@ -75,7 +90,7 @@ public final class Unit<D> {
 
     /** The shortest decimal that converts back to the same SI value, so that what was put in comes out again. */
     double fromSi(double si) {
-        double nearest = si * denominator / numerator - offset;
+        double nearest = numberOf(si);
         if (!Double.isFinite(nearest)) {
             nearest = si / numerator * denominator - offset;
         }
@@ -87,6 +102,20 @@ public final class Unit<D> {
             }
         }
         return nearest;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Unit<?> unit
+                && unit.symbol.equals(symbol)
+                && unit.numerator == numerator
+                && unit.denominator == denominator
+                && unit.offset == offset;
+    }
+
+    @Override
+    public int hashCode() {
+        return symbol.hashCode();
     }
 
     /**

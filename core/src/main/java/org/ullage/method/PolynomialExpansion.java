@@ -1,0 +1,132 @@
+package org.ullage.method;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ullage.loop.LoopFluid;
+import org.ullage.provenance.Constant;
+import org.ullage.provenance.Source;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Temperature;
+import org.ullage.quantity.TemperatureDifference;
+import org.ullage.quantity.Unit;
+import org.ullage.workings.Caution;
+import org.ullage.workings.Step;
+import org.ullage.workings.Term;
+
+/**
+ * A rule that gives the expansion of water as c0 + c1 T + c2 T^2 of the highest temperature alone, as several standards print
+ * it. Immutable.
+ *
+ * @param unit the unit of T the coefficients are written for
+ * @param c0 constant term
+ * @param c1 linear coefficient
+ * @param c2 quadratic coefficient
+ * @param range the temperatures it may be used for, and what to say about parts of them
+ * @param forMixtures what to use for a fluid other than water, or null to use this rule all the same and warn
+ * @param source where the rule comes from
+ */
+public record PolynomialExpansion(
+        Unit<Temperature> unit,
+        Constant c0,
+        Constant c1,
+        Constant c2,
+        TemperatureRange range,
+        @Nullable DensityExpansion forMixtures,
+        Source source)
+        implements ExpansionRule {
+
+    /** A fill temperature this close to the rule's own makes no difference worth a warning. */
+    private static final TemperatureDifference SAME_FILL = TemperatureDifference.kelvins(10);
+
+    @Override
+    public double fraction(LoopFluid fluid, ThermalStates states) {
+        if (forMixtures != null && !fluid.isWater()) {
+            return forMixtures.fraction(fluid, states);
+        }
+        double kelvins = states.hotKelvins();
+        range.require(kelvins);
+        double t = unit.numberOf(kelvins);
+        double fraction = c0.value() + t * (c1.value() + t * c2.value());
+        if (fraction <= 0) {
+            throw new OutOfRangeException(
+                    "highest temperature",
+                    TemperatureRange.both(states.hot()),
+                    "where this rule's expansion is above zero",
+                    "the rule is a fit for hot loops; take a method that uses the fluid's density");
+        }
+        return fraction;
+    }
+
+    @Override
+    public boolean needsCold(LoopFluid fluid) {
+        return forMixtures != null && !fluid.isWater();
+    }
+
+    @Override
+    public List<Step> steps(LoopFluid fluid, ThermalStates states, double fraction) {
+        if (forMixtures != null && !fluid.isWater()) {
+            return forMixtures.steps(fluid, states, fraction);
+        }
+        List<Term> terms = new ArrayList<>();
+        StringBuilder formula = new StringBuilder();
+        append(terms, formula, c0, "");
+        append(terms, formula, c1, " * T");
+        append(terms, formula, c2, " * T^2");
+        terms.add(Term.in(unit, "T", states.hot()));
+        return List.of(new Step(
+                "expansion of water by the rule's formula, as a share of the contents",
+                formula.toString(),
+                terms,
+                Term.number("e", fraction),
+                source));
+    }
+
+    private static void append(List<Term> terms, StringBuilder formula, Constant coefficient, String power) {
+        if (coefficient.value() == 0) {
+            return;
+        }
+        formula.append(formula.isEmpty() ? "" : " + ").append(coefficient.symbol()).append(power);
+        terms.add(Term.of(coefficient));
+    }
+
+    @Override
+    public List<Caution> warnings(LoopFluid fluid, ThermalStates states) {
+        if (fluid.isWater()) {
+            List<Caution> warnings = new ArrayList<>(range.remarks(states.hotKelvins()));
+            if (states.coldGiven() && isFarFromRulesFill(states)) {
+                warnings.add(new Caution(
+                        "This rule counts expansion from " + TemperatureRange.both(range.countsFrom())
+                                + ", not from the given " + TemperatureRange.both(states.cold()) + ".",
+                        source));
+            }
+            return warnings;
+        }
+        return forMixtures != null
+                ? List.of()
+                : List.of(new Caution(
+                        "This rule's expansion is that of water; " + fluid.name()
+                                + " expands more, so the vessel may be too small. Take a method that uses the fluid's density.",
+                        source));
+    }
+
+    private boolean isFarFromRulesFill(ThermalStates states) {
+        return Math.abs(states.coldKelvins() - range.countsFrom().si()) > SAME_FILL.si();
+    }
+
+    /**
+     * The convention in words.
+     *
+     * @return the formula with its numbers
+     */
+    @Override
+    public String toString() {
+        StringBuilder words = new StringBuilder();
+        for (Constant c : List.of(c0, c1, c2)) {
+            if (c.value() != 0) {
+                words.append(words.isEmpty() ? "" : " + ").append(c.value()).append(c == c0 ? "" : c == c1 ? " T" : " T^2");
+            }
+        }
+        return words + " (T in " + unit + ")" + (forMixtures == null ? "" : "; for mixtures " + forMixtures);
+    }
+}

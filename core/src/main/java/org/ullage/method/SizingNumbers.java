@@ -1,0 +1,206 @@
+package org.ullage.method;
+
+import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
+import org.ullage.loop.LoopFluid;
+import org.ullage.loop.PipeMaterial;
+import org.ullage.pressure.PressureInputs;
+import org.ullage.provenance.Constant;
+import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.GaugePressure;
+import org.ullage.quantity.Length;
+import org.ullage.quantity.MissingInputException;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.UnitSystem;
+import org.ullage.quantity.Volume;
+import org.ullage.quantity.VolumeFraction;
+import org.ullage.vessel.GasLaw;
+import org.ullage.vessel.VesselKind;
+
+/**
+ * The calculation of one sizing on bare SI numbers, done once in the constructor. {@link Sizing} shows its numbers in types and
+ * {@link SizingWorkings} in steps; neither computes anything again.
+ */
+final class SizingNumbers implements Serializable {
+
+    private static final long serialVersionUID = 1L;
+
+    final Method method;
+    final SizingJob job;
+
+    final double ambient;
+    final double charge;
+    final double coldPressure;
+    final double finalPressure;
+    final ThermalStates states;
+    final double expansionFraction;
+    final double creditFraction;
+    final double expansion;
+    final double gasVolumePerWater;
+    final double limitVolumePerWater;
+    final double reserve;
+
+    SizingNumbers(Method method, SizingJob job) {
+        this.method = method;
+        this.job = job;
+        PressureInputs given = job.pressures();
+        AbsolutePressure site = given.atmosphere();
+        this.ambient = site == null ? method.atmosphere().pressure().si() : site.si();
+        if (job.vessel().kind() == VesselKind.OPEN) {
+            this.coldPressure = ambient;
+            this.finalPressure = ambient;
+            this.charge = ambient;
+            Constant allowance = method.openAllowance();
+            this.gasVolumePerWater = allowance == null ? 1 : allowance.value();
+            this.limitVolumePerWater = 1;
+        } else {
+            this.coldPressure = coldPressure(given);
+            this.finalPressure = finalPressure(given);
+            this.charge = charge(given);
+            GasLaw.requireOrder(chargeAbsolute(), coldAbsolute(), finalAbsolute());
+            this.gasVolumePerWater = GasLaw.volumePerWater(charge, coldPressure, finalPressure);
+            this.limitVolumePerWater = limitVolumePerWater();
+        }
+        this.states = states();
+        LoopFluid fluid = job.loop().fluid();
+        requireLiquid(fluid);
+        this.expansionFraction = method.expansion().fraction(fluid, states);
+        this.creditFraction = creditFraction();
+        double contents = job.loop().contents().si();
+        this.expansion = contents * (expansionFraction - creditFraction);
+        requireExpansion();
+        this.reserve = method.reserve().cubicMetres(contents, expansion, volumePerWater());
+    }
+
+    private double coldPressure(PressureInputs given) {
+        GaugePressure stated = given.coldPressure();
+        if (stated != null) {
+            return stated.si() + ambient;
+        }
+        Length head = given.staticHead();
+        if (head == null) {
+            throw new MissingInputException(
+                    "static head or cold pressure", method.title(), "give one of the two (gauge pressure at the vessel)");
+        }
+        return method.coldPressure().pascals(head.si(), vapourPascals(), ambient);
+    }
+
+    private double vapourPascals() {
+        return method.coldPressure().countsVapourPressure()
+                ? job.loop().fluid().vapourPressureSi(job.requireHot(method.title()).si())
+                : 0;
+    }
+
+    private double finalPressure(PressureInputs given) {
+        GaugePressure stated = given.finalPressure();
+        GaugePressure setting = given.reliefSetting();
+        if (stated != null) {
+            requireNotAboveSetting(stated, setting);
+            return stated.si() + ambient;
+        }
+        if (setting == null) {
+            throw new MissingInputException(
+                    "relief setting or final pressure", method.title(), "give one of the two (gauge pressure)");
+        }
+        return method.finalPressure().pascals(setting.si(), ambient);
+    }
+
+    private static void requireNotAboveSetting(GaugePressure last, @Nullable GaugePressure setting) {
+        if (setting != null && last.si() > setting.si()) {
+            throw new OutOfRangeException(
+                    "final pressure",
+                    last.text(UnitSystem.SI) + " (" + last.text(UnitSystem.IP) + ")",
+                    "at or below the relief setting " + setting.text(UnitSystem.SI) + " (" + setting.text(UnitSystem.IP)
+                            + ")",
+                    "the valve would lift first: lower the final pressure");
+        }
+    }
+
+    private double charge(PressureInputs given) {
+        GaugePressure stated = given.preCharge();
+        return stated == null
+                ? method.charge(job.vessel().kind()).pascals(coldPressure, ambient)
+                : stated.si() + ambient;
+    }
+
+    /** Nominal volume for each unit of water taken in, by the acceptance limit: what is in already when cold counts too. */
+    private double limitVolumePerWater() {
+        VolumeFraction limit = job.vessel().acceptanceLimit();
+        if (limit == null) {
+            return 0;
+        }
+        double free = limit.si() - GasLaw.waterShare(charge, coldPressure);
+        if (free <= 0) {
+            throw new OutOfRangeException(
+                    "acceptance limit",
+                    limit.text(UnitSystem.SI),
+                    "above the share of the vessel that is water when cold, "
+                            + VolumeFraction.ofSi(GasLaw.waterShare(charge, coldPressure)).text(UnitSystem.SI),
+                    "raise the gas charge towards the cold pressure or take a vessel with a higher limit");
+        }
+        return 1 / free;
+    }
+
+    private ThermalStates states() {
+        double hot = job.requireHot(method.title()).si();
+        boolean coldGiven = job.cold() != null;
+        boolean needsCold =
+                method.expansion().needsCold(job.loop().fluid()) || method.pipeCredit() == PipeCredit.SUBTRACTED;
+        double cold = coldGiven || needsCold
+                ? job.requireCold(method.title()).si()
+                : hot;
+        return new ThermalStates(cold, hot, coldPressure, finalPressure, coldGiven);
+    }
+
+    /** A model without pressure dependence, and a rule without densities, would not notice that the loop boils. */
+    private void requireLiquid(LoopFluid fluid) {
+        double vapour = fluid.vapourPressureSi(states.hotKelvins());
+        if (vapour > finalPressure) {
+            throw new OutOfRangeException(
+                    "highest temperature",
+                    TemperatureRange.both(states.hot()),
+                    "below boiling at the final pressure " + finalAbsolute().text(UnitSystem.SI) + " ("
+                            + finalAbsolute().text(UnitSystem.IP) + "); there " + fluid.name() + " has a vapour pressure of "
+                            + AbsolutePressure.ofSi(vapour).text(UnitSystem.SI),
+                    "raise the pressures or lower the temperature, and check the unit of the temperature");
+        }
+    }
+
+    private double creditFraction() {
+        PipeMaterial pipe = job.loop().pipe();
+        double alpha = pipe == null ? 0 : pipe.linearExpansion().si();
+        return method.pipeCredit().fraction(alpha, states.hotKelvins() - states.coldKelvins());
+    }
+
+    private void requireExpansion() {
+        if (!(expansion > 0)) {
+            throw new OutOfRangeException(
+                    "net expansion",
+                    Volume.ofSi(expansion).text(UnitSystem.SI),
+                    "above zero",
+                    "between these temperatures the pipes grow as much as the fluid, or water is near its densest (4 degC):"
+                            + " check the temperatures and the pipe material");
+        }
+    }
+
+    /** Nominal volume for each unit of water taken in: the larger of what gas law and acceptance limit ask for. */
+    double volumePerWater() {
+        return Math.max(gasVolumePerWater, limitVolumePerWater);
+    }
+
+    AbsolutePressure ambientPressure() {
+        return AbsolutePressure.ofSi(ambient);
+    }
+
+    AbsolutePressure chargeAbsolute() {
+        return AbsolutePressure.ofSi(charge);
+    }
+
+    AbsolutePressure coldAbsolute() {
+        return AbsolutePressure.ofSi(coldPressure);
+    }
+
+    AbsolutePressure finalAbsolute() {
+        return AbsolutePressure.ofSi(finalPressure);
+    }
+}

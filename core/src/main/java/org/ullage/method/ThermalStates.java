@@ -1,0 +1,53 @@
+package org.ullage.method;
+
+import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.Temperature;
+
+/**
+ * The two ends between which a loop expands, on bare SI numbers: what the calculation passes around without conversions.
+ *
+ * @param coldKelvins lowest temperature; the highest one again if the lowest was not given
+ * @param hotKelvins highest temperature
+ * @param coldPascals absolute pressure at the vessel when cold
+ * @param hotPascals absolute pressure at the vessel when hot
+ * @param coldGiven whether the lowest temperature was given
+ */
+public record ThermalStates(
+        double coldKelvins, double hotKelvins, double coldPascals, double hotPascals, boolean coldGiven) {
+
+    /**
+     * Lowest temperature.
+     *
+     * @return the temperature
+     */
+    public Temperature cold() {
+        return Temperature.ofSi(coldKelvins);
+    }
+
+    /**
+     * Highest temperature.
+     *
+     * @return the temperature
+     */
+    public Temperature hot() {
+        return Temperature.ofSi(hotKelvins);
+    }
+
+    /**
+     * Pressure when cold.
+     *
+     * @return the absolute pressure
+     */
+    public AbsolutePressure coldPressure() {
+        return AbsolutePressure.ofSi(coldPascals);
+    }
+
+    /**
+     * Pressure when hot.
+     *
+     * @return the absolute pressure
+     */
+    public AbsolutePressure hotPressure() {
+        return AbsolutePressure.ofSi(hotPascals);
+    }
+}

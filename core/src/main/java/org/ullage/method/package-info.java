@@ -1,0 +1,15 @@
+/**
+ * Published sizing rules as values. A {@link org.ullage.method.Method} is a set of conventions (which expansion, which pipe
+ * credit, which reserve, which pressures), each with its source, put through one equation. The ones that ship are in {@link
+ * org.ullage.method.Methods}; a house rule is one of them with a convention exchanged:
+ *
+ * <pre>{@code
+ * Method houseRule = Methods.EN_12828.named("house rule").with(WaterReserve.NONE);
+ * }</pre>
+ *
+ * <p>A method applied to a {@link org.ullage.method.SizingJob} gives a {@link org.ullage.method.Sizing}.
+ */
+@NullMarked
+package org.ullage.method;
+
+import org.jspecify.annotations.NullMarked;

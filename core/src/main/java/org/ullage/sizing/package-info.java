@@ -1,0 +1,18 @@
+/**
+ * The front door: {@link org.ullage.sizing.VesselSizing} asks for what a sizing needs, step by step, so that nothing needed can
+ * be left out.
+ *
+ * <pre>{@code
+ * Sizing sizing = VesselSizing.forLoop(Loop.withContents(litres(1200)).steel().filledWith(Water.IAPWS_IF97))
+ *         .between(celsius(10), celsius(82))
+ *         .vessel(VesselType.bladder())
+ *         .staticHead(metres(9))
+ *         .reliefValve(GaugePressure.bar(3))
+ *         .by(Methods.ASHRAE)
+ *         .size();
+ * }</pre>
+ */
+@NullMarked
+package org.ullage.sizing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+/**
+ * The vessel and the one equation behind all closed vessels: the isothermal gas law, {@link org.ullage.vessel.GasLaw}. {@link
+ * org.ullage.vessel.VesselType} says how much of its shell a vessel can fill with water.
+ */
+@NullMarked
+package org.ullage.vessel;
+
+import org.jspecify.annotations.NullMarked;
