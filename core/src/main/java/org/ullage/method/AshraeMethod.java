@@ -31,7 +31,8 @@ final class AshraeMethod {
     /** Kept at the highest point, cold. */
     static final ColdPressureRule COLD = ColdPressureRule.staticHeadPlus(PressureDifference.psi(4), TOP_ALLOWANCE);
 
-    static final Method METHOD = Method.named("ashrae", "ASHRAE Handbook (HVAC Systems and Equipment)", DIAPHRAGM_EQUATION)
+    static final Method METHOD = Method.named(
+                    "ashrae", "ASHRAE Handbook (HVAC Systems and Equipment)", DIAPHRAGM_EQUATION)
             .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER, VesselKind.PLAIN_STEEL, VesselKind.OPEN)
             .meaningOfHot("the higher of the two temperatures of the loop; for chilled water the plant-off temperature")
             .expansion(new DensityExpansion(DIAPHRAGM_EQUATION))

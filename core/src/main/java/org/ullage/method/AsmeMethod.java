@@ -19,20 +19,18 @@ import org.ullage.workings.Caution;
 final class AsmeMethod {
 
     private static final Source FORMULA = Source.secondHand(
-            "ASME BPVC Section IV, HG-709",
-            "formula for closed tanks",
-            "13 NCAC 13 .0412(d), which prints it");
+            "ASME BPVC Section IV, HG-709", "formula for closed tanks", "13 NCAC 13 .0412(d), which prints it");
 
-    private static final Source TABLE_BASIS = Source.published(
-            "Michigan Administrative Code R 408.4272", "table 272B: fill 12 psig, maximum 30 psig");
+    private static final Source TABLE_BASIS =
+            Source.published("Michigan Administrative Code R 408.4272", "table 272B: fill 12 psig, maximum 30 psig");
 
     private static final Source RANGE = Source.fromMemory("older handbooks", "160 to 280 degF stated for the formula");
 
     private static final Source COMPARISON =
             Source.computed("IAPWS-95", "net expansion from 40 degF in steel pipe beside the formula");
 
-    private static final Source WATER = Source.secondHand(
-            "IAPWS R7-97(2012)", "section 5, critical temperature", "public code of the release");
+    private static final Source WATER =
+            Source.secondHand("IAPWS R7-97(2012)", "section 5, critical temperature", "public code of the release");
 
     private static final Constant LINE_AT_ZERO = new Constant("c0", -0.0466, "1", FORMULA);
     private static final Constant SLOPE = new Constant("c1", 0.00041, "1/degF", FORMULA);
@@ -41,7 +39,8 @@ final class AsmeMethod {
     private static final Temperature ZERO = fahrenheit(-LINE_AT_ZERO.value() / SLOPE.value());
     private static final Temperature FROM = fahrenheit(new Constant("T_min", 160, "degF", RANGE).value());
     private static final Temperature TO = fahrenheit(new Constant("T_max", 280, "degF", RANGE).value());
-    private static final Temperature CRITICAL_POINT = Temperature.kelvins(new Constant("T_c", 647.096, "K", WATER).value());
+    private static final Temperature CRITICAL_POINT =
+            Temperature.kelvins(new Constant("T_c", 647.096, "K", WATER).value());
     private static final Temperature COUNTS_FROM = fahrenheit(new Constant("T_fill", 40, "degF", COMPARISON).value());
 
     private static final TemperatureRange TEMPERATURES = new TemperatureRange(

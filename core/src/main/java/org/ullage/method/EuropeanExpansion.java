@@ -22,8 +22,8 @@ final class EuropeanExpansion {
     private static final Source COMPARISON =
             Source.computed("IAPWS-IF97", "expansion from 10 degC at 1000 kPa beside the line");
 
-    private static final Source TABLE =
-            Source.published("trade table of expansion by temperature (Belgium)", "30 to 110 degC, to 130 degC from memory");
+    private static final Source TABLE = Source.published(
+            "trade table of expansion by temperature (Belgium)", "30 to 110 degC, to 130 degC from memory");
 
     private static final Constant CONSTANT = new Constant("c0", 0.0031, "1", RACCOLTA_R);
     private static final Constant LINEAR = new Constant("c1", 0, "1/degC", RACCOLTA_R);

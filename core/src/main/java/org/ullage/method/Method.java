@@ -294,7 +294,8 @@ public final class Method implements Serializable {
      */
     @Override
     public String toString() {
-        return title() + "\n  highest temperature: " + meaningOfHot() + "\n  expansion: " + expansion() + "\n  pipe credit: "
+        return title() + "\n  highest temperature: " + meaningOfHot() + "\n  expansion: " + expansion()
+                + "\n  pipe credit: "
                 + pipeCredit() + "\n  reserve: " + reserve() + "\n  cold pressure: " + coldPressure()
                 + "\n  final pressure: " + finalPressure();
     }
@@ -456,8 +457,8 @@ public final class Method implements Serializable {
          */
         public Method build() {
             if (kinds.isEmpty() || (kinds.contains(VesselKind.OPEN) && openAllowance == null)) {
-                throw new IllegalStateException(
-                        "method " + name + " must name its kinds of vessel, and an allowance if open tanks are among them");
+                throw new IllegalStateException("method " + name
+                        + " must name its kinds of vessel, and an allowance if open tanks are among them");
             }
             return new Method(new Conventions(
                     name,

@@ -3,6 +3,7 @@ package org.ullage.method;
 import org.ullage.provenance.Source;
 
 /** How a method counts that the pipes grow with the fluid and make room for some of the expansion. */
+@SuppressWarnings("ImmutableEnumChecker") // a Source is an immutable record
 public enum PipeCredit {
     /** The pipe's growth is subtracted: 3 alpha (t_2 - t_1) of the contents. */
     SUBTRACTED(
@@ -14,7 +15,8 @@ public enum PipeCredit {
     /** The expansion rule is net of steel pipe already; nothing is subtracted again. */
     INCLUDED(
             "already in the expansion rule (steel)",
-            Source.computed("IAPWS-IF97 and 3 x 6.5e-6 per degF", "comparison of the rule with net expansion in steel")),
+            Source.computed(
+                    "IAPWS-IF97 and 3 x 6.5e-6 per degF", "comparison of the rule with net expansion in steel")),
     /** The method counts the fluid's expansion alone, which is the safe side. */
     NONE("none", Source.commonPractice("no credit for the growth of the pipe"));
 

@@ -2,6 +2,7 @@ package org.ullage.method;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.ullage.loop.LoopFluid;
 import org.ullage.provenance.Constant;
@@ -69,25 +70,32 @@ public record PolynomialExpansion(
             return forMixtures.steps(fluid, states, fraction);
         }
         List<Term> terms = new ArrayList<>();
-        StringBuilder formula = new StringBuilder();
-        append(terms, formula, c0, "");
-        append(terms, formula, c1, " * T");
-        append(terms, formula, c2, " * T^2");
         terms.add(Term.in(unit, "T", states.hot()));
+        for (Constant coefficient : List.of(c0, c1, c2)) {
+            terms.add(Term.of(coefficient));
+        }
         return List.of(new Step(
                 "expansion of water by the rule's formula, as a share of the contents",
-                formula.toString(),
+                polynomial(Constant::symbol),
                 terms,
                 Term.number("e", fraction),
                 source));
     }
 
-    private static void append(List<Term> terms, StringBuilder formula, Constant coefficient, String power) {
-        if (coefficient.value() == 0) {
-            return;
+    /** The polynomial without the coefficients that are zero. */
+    private String polynomial(Function<Constant, String> show) {
+        List<String> parts = new ArrayList<>();
+        addPart(parts, c0, show, "");
+        addPart(parts, c1, show, " * T");
+        addPart(parts, c2, show, " * T^2");
+        return String.join(" + ", parts);
+    }
+
+    private static void addPart(
+            List<String> parts, Constant coefficient, Function<Constant, String> show, String power) {
+        if (coefficient.value() != 0) {
+            parts.add(show.apply(coefficient) + power);
         }
-        formula.append(formula.isEmpty() ? "" : " + ").append(coefficient.symbol()).append(power);
-        terms.add(Term.of(coefficient));
     }
 
     @Override
@@ -121,12 +129,7 @@ public record PolynomialExpansion(
      */
     @Override
     public String toString() {
-        StringBuilder words = new StringBuilder();
-        for (Constant c : List.of(c0, c1, c2)) {
-            if (c.value() != 0) {
-                words.append(words.isEmpty() ? "" : " + ").append(c.value()).append(c == c0 ? "" : c == c1 ? " T" : " T^2");
-            }
-        }
-        return words + " (T in " + unit + ")" + (forMixtures == null ? "" : "; for mixtures " + forMixtures);
+        return polynomial(coefficient -> String.valueOf(coefficient.value())) + " (T in " + unit + ")"
+                + (forMixtures == null ? "" : "; for mixtures " + forMixtures);
     }
 }

@@ -16,7 +16,8 @@ final class RaccoltaRMethod {
 
     private static final Source ONE_BAR = Source.commonPractice("atmosphere of 1 bar in European sizing texts");
 
-    static final Method METHOD = Method.named("raccolta-r", "INAIL Raccolta R (2009), R.3.B par. 4.2", EuropeanExpansion.RACCOLTA_R)
+    static final Method METHOD = Method.named(
+                    "raccolta-r", "INAIL Raccolta R (2009), R.3.B par. 4.2", EuropeanExpansion.RACCOLTA_R)
             .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER, VesselKind.PLAIN_STEEL)
             .meaningOfHot("temperature at which the safety device really acts: its setting plus its positive tolerance")
             .expansion(EuropeanExpansion.of(EuropeanExpansion.RACCOLTA_R, null))

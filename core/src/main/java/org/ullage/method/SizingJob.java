@@ -24,8 +24,7 @@ public record SizingJob(
         VesselType vessel,
         @Nullable Temperature cold,
         @Nullable Temperature hot,
-        PressureInputs pressures)
-        implements Serializable {
+        PressureInputs pressures) implements Serializable {
 
     /**
      * Checks the order of the temperatures.
@@ -42,7 +41,8 @@ public record SizingJob(
             throw new OutOfRangeException(
                     "highest temperature",
                     hot.text(Units.CELSIUS) + " (" + hot.text(Units.FAHRENHEIT) + ")",
-                    "above the lowest temperature " + cold.text(Units.CELSIUS) + " (" + cold.text(Units.FAHRENHEIT) + ")",
+                    "above the lowest temperature " + cold.text(Units.CELSIUS) + " (" + cold.text(Units.FAHRENHEIT)
+                            + ")",
                     "check that the two were not swapped and that their units are right");
         }
     }

@@ -80,14 +80,18 @@ final class SizingNumbers implements Serializable {
         Length head = given.staticHead();
         if (head == null) {
             throw new MissingInputException(
-                    "static head or cold pressure", method.title(), "give one of the two (gauge pressure at the vessel)");
+                    "static head or cold pressure",
+                    method.title(),
+                    "give one of the two (gauge pressure at the vessel)");
         }
         return method.coldPressure().pascals(head.si(), vapourPascals(), ambient);
     }
 
     private double vapourPascals() {
         return method.coldPressure().countsVapourPressure()
-                ? job.loop().fluid().vapourPressureSi(job.requireHot(method.title()).si())
+                ? job.loop()
+                        .fluid()
+                        .vapourPressureSi(job.requireHot(method.title()).si())
                 : 0;
     }
 
@@ -135,7 +139,8 @@ final class SizingNumbers implements Serializable {
                     "acceptance limit",
                     limit.text(UnitSystem.SI),
                     "above the share of the vessel that is water when cold, "
-                            + VolumeFraction.ofSi(GasLaw.waterShare(charge, coldPressure)).text(UnitSystem.SI),
+                            + VolumeFraction.ofSi(GasLaw.waterShare(charge, coldPressure))
+                                    .text(UnitSystem.SI),
                     "raise the gas charge towards the cold pressure or take a vessel with a higher limit");
         }
         return 1 / free;
@@ -146,9 +151,7 @@ final class SizingNumbers implements Serializable {
         boolean coldGiven = job.cold() != null;
         boolean needsCold =
                 method.expansion().needsCold(job.loop().fluid()) || method.pipeCredit() == PipeCredit.SUBTRACTED;
-        double cold = coldGiven || needsCold
-                ? job.requireCold(method.title()).si()
-                : hot;
+        double cold = coldGiven || needsCold ? job.requireCold(method.title()).si() : hot;
         return new ThermalStates(cold, hot, coldPressure, finalPressure, coldGiven);
     }
 
@@ -160,7 +163,8 @@ final class SizingNumbers implements Serializable {
                     "highest temperature",
                     TemperatureRange.both(states.hot()),
                     "below boiling at the final pressure " + finalAbsolute().text(UnitSystem.SI) + " ("
-                            + finalAbsolute().text(UnitSystem.IP) + "); there " + fluid.name() + " has a vapour pressure of "
+                            + finalAbsolute().text(UnitSystem.IP) + "); there " + fluid.name()
+                            + " has a vapour pressure of "
                             + AbsolutePressure.ofSi(vapour).text(UnitSystem.SI),
                     "raise the pressures or lower the temperature, and check the unit of the temperature");
         }

@@ -53,8 +53,8 @@ final class SizingWarnings {
                             + ": for pipe that grows less the vessel may be too small.",
                     credit.source()));
         } else if (credit == PipeCredit.NONE && pipe != null && !pipe.equals(PipeMaterial.RIGID)) {
-            warnings.add(new Caution(
-                    "This method takes no pipe credit; the pipe material was not used.", credit.source()));
+            warnings.add(
+                    new Caution("This method takes no pipe credit; the pipe material was not used.", credit.source()));
         }
     }
 

@@ -55,13 +55,14 @@ final class SizingWorkings {
                 workings.steps);
     }
 
-
     private void given(String meaning, Term value) {
         steps.add(Step.given(meaning, value, "given", Source.given()));
     }
 
     private void addContents() {
-        given("contents of the loop without the vessel", Term.of("V_s", job.loop().contents()));
+        given(
+                "contents of the loop without the vessel",
+                Term.of("V_s", job.loop().contents()));
     }
 
     private void addAtmosphere() {
@@ -123,7 +124,10 @@ final class SizingWorkings {
                     "3 * alpha * dt",
                     List.of(
                             Term.of("alpha", pipe.linearExpansion()),
-                            Term.of("dt", TemperatureDifference.ofSi(numbers.states.hotKelvins() - numbers.states.coldKelvins()))),
+                            Term.of(
+                                    "dt",
+                                    TemperatureDifference.ofSi(
+                                            numbers.states.hotKelvins() - numbers.states.coldKelvins()))),
                     creditTerm(),
                     method.pipeCredit().source()));
         } else {

@@ -19,8 +19,11 @@ import org.ullage.workings.Caution;
  * @param source where the limits come from
  */
 public record TemperatureRange(
-        Temperature countsFrom, Temperature lowest, @Nullable Temperature highest, List<Remark> remarks, Source source)
-        implements Serializable {
+        Temperature countsFrom,
+        Temperature lowest,
+        @Nullable Temperature highest,
+        List<Remark> remarks,
+        Source source) implements Serializable {
 
     /**
      * Copies the remarks.
@@ -57,7 +60,8 @@ public record TemperatureRange(
 
     List<Caution> remarks(double kelvins) {
         return remarks.stream()
-                .filter(remark -> kelvins >= remark.from().si() && kelvins <= remark.to().si())
+                .filter(remark ->
+                        kelvins >= remark.from().si() && kelvins <= remark.to().si())
                 .map(Remark::caution)
                 .toList();
     }

@@ -111,8 +111,7 @@ public record WaterReserve(
         if (isNone()) {
             return "none";
         }
-        String words = shareOfContents.text(UnitSystem.SI) + " of the contents, at least "
-                + least.text(UnitSystem.SI);
+        String words = shareOfContents.text(UnitSystem.SI) + " of the contents, at least " + least.text(UnitSystem.SI);
         return smallVessel.si() == 0
                 ? words
                 : words + "; " + shareOfSmallVessel.text(UnitSystem.SI) + " of a vessel up to "

@@ -23,8 +23,10 @@ import org.ullage.workings.Term;
  * @param source where the rule comes from
  */
 public record ColdPressureRule(
-        PressureDifference margin, boolean countsVapourPressure, @Nullable AbsolutePressure floor, Source source)
-        implements Serializable {
+        PressureDifference margin,
+        boolean countsVapourPressure,
+        @Nullable AbsolutePressure floor,
+        Source source) implements Serializable {
 
     /**
      * Static head and a margin, nothing else.
@@ -87,8 +89,8 @@ public record ColdPressureRule(
             Length head, @Nullable AbsolutePressure vapour, AbsolutePressure ambient, AbsolutePressure cold) {
         List<Step> steps = new ArrayList<>();
         steps.add(StaticHead.step(head));
-        List<Term> terms = new ArrayList<>(List.of(
-                Term.of("p_st", StaticHead.of(head)), Term.of("d_cold", margin), Term.of("p_a", ambient)));
+        List<Term> terms = new ArrayList<>(
+                List.of(Term.of("p_st", StaticHead.of(head)), Term.of("d_cold", margin), Term.of("p_a", ambient)));
         String formula = "p_st + d_cold + p_a";
         if (vapour != null) {
             formula = "max(" + formula + ", p_st + p_vap)";

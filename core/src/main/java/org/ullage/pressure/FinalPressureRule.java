@@ -34,7 +34,10 @@ public record FinalPressureRule(double share, PressureDifference margin, Source 
     public FinalPressureRule {
         if (!(share > 0 && share <= 1)) {
             throw new OutOfRangeException(
-                    "share of the relief setting", String.valueOf(share), "above 0 and at most 1", "write 0.9 for 90 %");
+                    "share of the relief setting",
+                    String.valueOf(share),
+                    "above 0 and at most 1",
+                    "write 0.9 for 90 %");
         }
         if (margin.si() < 0) {
             throw new OutOfRangeException(

@@ -99,7 +99,8 @@ public record Source(Provenance provenance, String document, String place, Strin
      */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder("[").append(provenance).append("] ").append(document);
+        StringBuilder text =
+                new StringBuilder("[").append(provenance).append("] ").append(document);
         if (!place.isEmpty()) {
             text.append(", ").append(place);
         }

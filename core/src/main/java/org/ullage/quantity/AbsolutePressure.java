@@ -17,7 +17,15 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
             AbsolutePressure::new,
             Units.BAR,
             Units.PSI,
-            List.of(Units.PASCAL, Units.KILOPASCAL, Units.MEGAPASCAL, Units.BAR, Units.MILLIBAR, Units.PSI, Units.METRE_OF_WATER, Units.FOOT_OF_WATER));
+            List.of(
+                    Units.PASCAL,
+                    Units.KILOPASCAL,
+                    Units.MEGAPASCAL,
+                    Units.BAR,
+                    Units.MILLIBAR,
+                    Units.PSI,
+                    Units.METRE_OF_WATER,
+                    Units.FOOT_OF_WATER));
 
     /** The standard atmosphere, 101.325 kPa (ISO 2533; exact by convention). */
     public static final AbsolutePressure STANDARD_ATMOSPHERE = ofSi(Units.STANDARD_ATMOSPHERE.value());

@@ -16,7 +16,15 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
             GaugePressure::new,
             Units.BAR,
             Units.PSI,
-            List.of(Units.PASCAL, Units.KILOPASCAL, Units.MEGAPASCAL, Units.BAR, Units.MILLIBAR, Units.PSI, Units.METRE_OF_WATER, Units.FOOT_OF_WATER));
+            List.of(
+                    Units.PASCAL,
+                    Units.KILOPASCAL,
+                    Units.MEGAPASCAL,
+                    Units.BAR,
+                    Units.MILLIBAR,
+                    Units.PSI,
+                    Units.METRE_OF_WATER,
+                    Units.FOOT_OF_WATER));
 
     private GaugePressure(double si) {
         super(KIND, si);

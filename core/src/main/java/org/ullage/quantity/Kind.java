@@ -32,7 +32,14 @@ final class Kind<Q extends Quantity<Q, D>, D> {
         this(name, PressureBasis.NONE, range, make, si, ip, units);
     }
 
-    Kind(String name, PressureBasis basis, Range range, DoubleFunction<Q> make, Unit<D> si, Unit<D> ip, List<Unit<D>> units) {
+    Kind(
+            String name,
+            PressureBasis basis,
+            Range range,
+            DoubleFunction<Q> make,
+            Unit<D> si,
+            Unit<D> ip,
+            List<Unit<D>> units) {
         this.name = name;
         this.basis = basis;
         this.range = range;

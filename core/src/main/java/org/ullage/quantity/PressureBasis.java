@@ -42,7 +42,9 @@ enum PressureBasis {
     abstract String strip(String written, Function<String, UnreadableQuantityException> refuse);
 
     static boolean saysAbsolute(String text) {
-        return ABSOLUTE_UNIT.matcher(text.strip().replaceFirst("^[-+0-9.eE\\s]+", "")).matches();
+        return ABSOLUTE_UNIT
+                .matcher(text.strip().replaceFirst("^[-+0-9.eE\\s]+", ""))
+                .matches();
     }
 
     private static String plainUnit(Matcher marked, String written) {

@@ -15,7 +15,15 @@ public final class PressureDifference extends AdditiveQuantity<PressureDifferenc
             PressureDifference::new,
             Units.BAR,
             Units.PSI,
-            List.of(Units.PASCAL, Units.KILOPASCAL, Units.MEGAPASCAL, Units.BAR, Units.MILLIBAR, Units.PSI, Units.METRE_OF_WATER, Units.FOOT_OF_WATER));
+            List.of(
+                    Units.PASCAL,
+                    Units.KILOPASCAL,
+                    Units.MEGAPASCAL,
+                    Units.BAR,
+                    Units.MILLIBAR,
+                    Units.PSI,
+                    Units.METRE_OF_WATER,
+                    Units.FOOT_OF_WATER));
 
     private PressureDifference(double si) {
         super(KIND, si);

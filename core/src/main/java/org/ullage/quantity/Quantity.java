@@ -59,7 +59,8 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
      */
     public final String text(Unit<D> unit) {
         double number = in(unit);
-        int digits = new BigDecimal(Double.toString(number)).stripTrailingZeros().precision();
+        int digits =
+                new BigDecimal(Double.toString(number)).stripTrailingZeros().precision();
         return text(unit, digits <= SHORT_DIGITS ? digits : SENSIBLE_DIGITS);
     }
 
@@ -116,7 +117,7 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
 
     @Override
     public final boolean equals(@Nullable Object other) {
-        return other != null && other.getClass() == getClass() && ((Quantity<?, ?>) other).si == si;
+        return other instanceof Quantity<?, ?> quantity && quantity.kind() == kind() && quantity.si == si;
     }
 
     @Override
@@ -125,7 +126,9 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
     }
 
     private static String rounded(double number, int digits) {
-        BigDecimal value = new BigDecimal(Double.toString(number)).round(new MathContext(digits)).stripTrailingZeros();
+        BigDecimal value = new BigDecimal(Double.toString(number))
+                .round(new MathContext(digits))
+                .stripTrailingZeros();
         int magnitude = value.precision() - value.scale() - 1;
         boolean plain = value.signum() == 0 || (magnitude >= -5 && magnitude <= 9);
         return plain ? value.toPlainString() : value.toString();

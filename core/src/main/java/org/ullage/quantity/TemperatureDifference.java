@@ -15,7 +15,11 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
             TemperatureDifference::new,
             Units.KELVIN_DIFFERENCE,
             Units.FAHRENHEIT_DIFFERENCE,
-            List.of(Units.KELVIN_DIFFERENCE, Units.CELSIUS_DIFFERENCE, Units.FAHRENHEIT_DIFFERENCE, Units.RANKINE_DIFFERENCE));
+            List.of(
+                    Units.KELVIN_DIFFERENCE,
+                    Units.CELSIUS_DIFFERENCE,
+                    Units.FAHRENHEIT_DIFFERENCE,
+                    Units.RANKINE_DIFFERENCE));
 
     private TemperatureDifference(double si) {
         super(KIND, si);

@@ -15,6 +15,7 @@ import org.ullage.provenance.Source;
  *
  * @param <D> the dimension: the quantity type, or {@link Pressure} for the three kinds of pressure
  */
+@SuppressWarnings("UnusedTypeParameter") // D is there for the compiler: it keeps units of other dimensions out
 public final class Unit<D> implements Serializable {
 
     private static final long serialVersionUID = 1L;

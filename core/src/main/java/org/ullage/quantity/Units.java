@@ -12,7 +12,8 @@ import org.ullage.provenance.Source;
  */
 public final class Units {
 
-    private static final Source SI = Source.published("BIPM, The International System of Units (SI Brochure)", "9th ed., 2019");
+    private static final Source SI =
+            Source.published("BIPM, The International System of Units (SI Brochure)", "9th ed., 2019");
 
     private static final Source SP_811 =
             Source.fromMemory("NIST Special Publication 811, Guide for the Use of the SI", "2008 ed., Appendix B.8");
@@ -42,8 +43,7 @@ public final class Units {
     public static final Unit<Pressure> MILLIBAR = new Unit<>("mbar", 100, 1, SP_811);
 
     /** Pound-force per square inch: 4.4482216152605 N on (0.0254 m) squared. */
-    public static final Unit<Pressure> PSI =
-            new Unit<>("psi", 44_482_216_152_605L, 6_451_600_000L, SP_811, "lbf/in2");
+    public static final Unit<Pressure> PSI = new Unit<>("psi", 44_482_216_152_605L, 6_451_600_000L, SP_811, "lbf/in2");
 
     /** Conventional metre of water: 1000 kg/m3 x 9.80665 m/s2 x 1 m. */
     public static final Unit<Pressure> METRE_OF_WATER = new Unit<>("mH2O", 980_665, 100, SP_811, "m H2O", "mwc");
@@ -81,8 +81,7 @@ public final class Units {
     public static final Unit<Volume> CUBIC_METRE = new Unit<>("m3", 1, 1, SI, "m\u00b3");
 
     /** Litre. */
-    public static final Unit<Volume> LITRE =
-            new Unit<>("L", 1, 1_000, SI, "l", "litre", "litres", "liter", "liters");
+    public static final Unit<Volume> LITRE = new Unit<>("L", 1, 1_000, SI, "l", "litre", "litres", "liter", "liters");
 
     /** US gallon, 231 cubic inches. */
     public static final Unit<Volume> US_GALLON =
@@ -160,8 +159,7 @@ public final class Units {
     public static final Unit<VolumeFraction> VOLUME_FRACTION = new Unit<>("m3/m3", 1, 1, SI, "L/L");
 
     /** Percent by volume. */
-    public static final Unit<VolumeFraction> VOLUME_PERCENT =
-            new Unit<>("vol%", 1, 100, SI, "%vol", "% vol", "vol %");
+    public static final Unit<VolumeFraction> VOLUME_PERCENT = new Unit<>("vol%", 1, 100, SI, "%vol", "% vol", "vol %");
 
     /** Reciprocal kelvin. */
     public static final Unit<LinearExpansion> PER_KELVIN = new Unit<>("1/K", 1, 1, SI);

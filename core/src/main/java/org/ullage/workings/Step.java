@@ -17,7 +17,8 @@ import org.ullage.quantity.UnitSystem;
  * @param result the symbol and value that come out
  * @param source where the formula or the value comes from
  */
-public record Step(String meaning, String formula, List<Term> terms, Term result, Source source) implements Serializable {
+public record Step(String meaning, String formula, List<Term> terms, Term result, Source source)
+        implements Serializable {
 
     private static final Pattern SYMBOL = Pattern.compile("[A-Za-z][A-Za-z0-9_]*");
 

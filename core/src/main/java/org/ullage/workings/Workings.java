@@ -29,7 +29,10 @@ public record Workings(String title, List<Step> steps) implements Serializable {
      * @return several lines, each ended by a line feed
      */
     public String text(UnitSystem system) {
-        int width = steps.stream().mapToInt(step -> step.result().symbol().length()).max().orElse(0);
+        int width = steps.stream()
+                .mapToInt(step -> step.result().symbol().length())
+                .max()
+                .orElse(0);
         StringBuilder text = new StringBuilder(title).append('\n');
         for (int i = 0; i < steps.size(); i++) {
             append(text, i + 1, steps.get(i), width, system);
@@ -41,7 +44,11 @@ public record Workings(String title, List<Step> steps) implements Serializable {
         String indent = "     " + " ".repeat(width);
         text.append(String.format("%3d  %-" + width + "s", number, step.result().symbol()));
         if (step.terms().isEmpty()) {
-            text.append(" = ").append(step.result().text(system)).append("  (").append(step.formula()).append(")\n");
+            text.append(" = ")
+                    .append(step.result().text(system))
+                    .append("  (")
+                    .append(step.formula())
+                    .append(")\n");
         } else {
             text.append(" = ").append(step.formula()).append('\n');
             text.append(indent).append(" = ").append(step.substituted(system)).append('\n');

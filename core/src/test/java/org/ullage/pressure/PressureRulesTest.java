@@ -1,0 +1,97 @@
+package org.ullage.pressure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.ullage.provenance.Source;
+import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.Length;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.PressureDifference;
+import org.ullage.quantity.Units;
+import org.ullage.vessel.VesselKind;
+
+class PressureRulesTest {
+
+    private static final Source TEST = Source.commonPractice("test");
+    private static final double ATMOSPHERE = 100_000;
+
+    @Test
+    void tenMetresOfConventionalWater() {
+        assertThat(StaticHead.of(Length.metres(10))).isEqualTo(PressureDifference.of(10, Units.METRE_OF_WATER));
+        assertThat(StaticHead.of(Length.feet(10)).in(Units.PSI)).isCloseTo(4.335, within(0.0005));
+    }
+
+    @Test
+    void coldPressureAddsHeadMarginAndAir() {
+        ColdPressureRule rule = ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), TEST);
+        assertThat(rule.pascals(10, 400_000, ATMOSPHERE)).isEqualTo(98_066.5 + 20_000 + 100_000);
+    }
+
+    @Test
+    void vapourPressureDecidesOnlyWhereTheRuleCountsItAndItIsHigher() {
+        ColdPressureRule rule = ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), TEST)
+                .orVapourPressure();
+        assertThat(rule.pascals(10, 143_000, ATMOSPHERE)).isEqualTo(98_066.5 + 143_000);
+        assertThat(rule.pascals(10, 110_000, ATMOSPHERE)).isEqualTo(98_066.5 + 20_000 + 100_000);
+    }
+
+    @Test
+    void floorHoldsInLowLoops() {
+        ColdPressureRule rule = ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.15), TEST)
+                .notBelow(AbsolutePressure.bar(1.5));
+        assertThat(rule.pascals(2, 0, ATMOSPHERE)).isEqualTo(150_000);
+        assertThat(rule.pascals(10, 0, ATMOSPHERE)).isCloseTo(213_066.5, within(1e-6));
+    }
+
+    @Test
+    void halfABarBelowSmallSettingsAndTenPercentBelowLargeOnes() {
+        FinalPressureRule rule = new FinalPressureRule(0.9, PressureDifference.bar(0.5), TEST);
+        assertThat(rule.pascals(300_000, ATMOSPHERE)).isEqualTo(350_000);
+        assertThat(rule.pascals(500_000, ATMOSPHERE)).isEqualTo(550_000);
+        assertThat(rule.pascals(600_000, ATMOSPHERE)).isEqualTo(640_000);
+    }
+
+    @Test
+    void settingItselfShareAndMargin() {
+        assertThat(FinalPressureRule.setting(TEST).pascals(300_000, 0)).isEqualTo(300_000);
+        assertThat(FinalPressureRule.shareOfSetting(0.9, TEST).pascals(300_000, 0))
+                .isEqualTo(270_000);
+        assertThat(FinalPressureRule.below(PressureDifference.psi(5), TEST).pascals(300_000, 0))
+                .isCloseTo(300_000 - 34_473.786, within(0.001));
+    }
+
+    @Test
+    void senselessFinalRulesAreRefused() {
+        assertThatThrownBy(() -> FinalPressureRule.shareOfSetting(90, TEST))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("0.9 for 90 %");
+        assertThatThrownBy(() -> FinalPressureRule.shareOfSetting(Double.NaN, TEST))
+                .isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> FinalPressureRule.below(PressureDifference.bar(-0.5), TEST))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("-0.5 bar");
+    }
+
+    @Test
+    void plainTanksStartFullOfAirAndOthersAtTheColdPressure() {
+        assertThat(ChargeRule.usualFor(VesselKind.PLAIN_STEEL).pascals(2, 1)).isEqualTo(1);
+        assertThat(ChargeRule.usualFor(VesselKind.DIAPHRAGM).pascals(2, 1)).isEqualTo(2);
+        assertThat(ChargeRule.usualFor(VesselKind.BLADDER).pascals(2, 1)).isEqualTo(2);
+    }
+
+    @Test
+    void rulesSayThemselvesInWords() {
+        assertThat(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), TEST)
+                        .orVapourPressure()
+                        .notBelow(AbsolutePressure.bar(1.5)))
+                .hasToString(
+                        "static head + 0.2 bar, and at least static head + vapour pressure, not below 1.5 bar abs");
+        assertThat(new FinalPressureRule(0.9, PressureDifference.bar(0.5), TEST))
+                .hasToString("the lower of relief setting - 0.5 bar and 0.9 x relief setting");
+        assertThat(FinalPressureRule.shareOfSetting(0.9, TEST)).hasToString("0.9 x relief setting");
+        assertThat(FinalPressureRule.setting(TEST)).hasToString("relief setting");
+    }
+}

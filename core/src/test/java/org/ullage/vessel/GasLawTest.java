@@ -1,0 +1,135 @@
+package org.ullage.vessel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Units;
+import org.ullage.quantity.Volume;
+
+class GasLawTest {
+
+    /** Relative rounding that a handful of double operations can add up to. */
+    private static final double ROUNDING = 1e-12;
+
+    @Test
+    void acceptanceFactorOfAPublishedExample() {
+        // R. W. Griffith, Thermal Expansion Tanks part 2 (2015): acceptance 2 gal, charge = line = 80 psig, at most 135
+        // psig: 5.44 gal
+        AbsolutePressure line = psia(94.7);
+        Volume vessel = GasLaw.nominalVolume(Volume.gallons(2), line, line, psia(149.7));
+        assertThat(vessel.in(Units.US_GALLON)).isCloseTo(5.44, within(0.005));
+    }
+
+    @Test
+    void chargeBelowTheColdPressureEnlargesTheVesselByTheirRatio() {
+        Volume water = Volume.litres(10);
+        Volume equal = GasLaw.nominalVolume(water, bar(2), bar(2), bar(4));
+        Volume below = GasLaw.nominalVolume(water, bar(1.6), bar(2), bar(4));
+        assertThat(below.dividedBy(equal)).isCloseTo(2 / 1.6, within(ROUNDING));
+    }
+
+    @Test
+    void vesselFullOfGasHoldsNoWater() {
+        assertThat(GasLaw.waterInVessel(Volume.litres(50), bar(2), bar(1.5))).isEqualTo(Volume.litres(0));
+        assertThat(GasLaw.waterInVessel(Volume.litres(50), bar(2), bar(2))).isEqualTo(Volume.litres(0));
+        assertThat(GasLaw.waterInVessel(Volume.litres(50), bar(2), bar(4))).isEqualTo(Volume.litres(25));
+    }
+
+    @Property
+    void vesselShrinksAsTheFinalPressureRises(
+            @ForAll @DoubleRange(min = 0.1, max = 1) double chargeShare,
+            @ForAll @DoubleRange(min = 1, max = 10) double cold,
+            @ForAll @DoubleRange(min = 0.05, max = 10) double swing,
+            @ForAll @DoubleRange(min = 0.05, max = 10) double more) {
+        Volume water = Volume.litres(10);
+        AbsolutePressure charge = bar(cold * chargeShare);
+        Volume tight = GasLaw.nominalVolume(water, charge, bar(cold), bar(cold + swing));
+        Volume ample = GasLaw.nominalVolume(water, charge, bar(cold), bar(cold + swing + more));
+        assertThat(ample).isLessThan(tight);
+    }
+
+    @Property
+    void vesselScalesWithTheWater(
+            @ForAll @DoubleRange(min = 0.001, max = 10_000) double litres,
+            @ForAll @DoubleRange(min = 0.01, max = 1000) double factor) {
+        Volume one = GasLaw.nominalVolume(Volume.litres(litres), bar(1.5), bar(2), bar(3.5));
+        Volume many = GasLaw.nominalVolume(Volume.litres(litres).times(factor), bar(1.5), bar(2), bar(3.5));
+        assertThat(many.dividedBy(one)).isCloseTo(factor, within(factor * ROUNDING));
+    }
+
+    @Property
+    void checkingTheSizedVesselReturnsTheFinalPressure(
+            @ForAll @DoubleRange(min = 0.1, max = 1) double chargeShare,
+            @ForAll @DoubleRange(min = 1, max = 10) double cold,
+            @ForAll @DoubleRange(min = 0.05, max = 10) double swing,
+            @ForAll @DoubleRange(min = 0.001, max = 10_000) double litres) {
+        AbsolutePressure charge = bar(cold * chargeShare);
+        Volume water = Volume.litres(litres);
+        Volume vessel = GasLaw.nominalVolume(water, charge, bar(cold), bar(cold + swing));
+        AbsolutePressure reached = GasLaw.finalPressure(vessel, water, charge, bar(cold));
+        // the ratio of gas volumes is formed from differences, which lose digits when the swing is small
+        double lost = (cold + swing) / swing;
+        assertThat(reached.si()).isCloseTo((cold + swing) * 1e5, within((cold + swing) * 1e5 * ROUNDING * lost));
+    }
+
+    @Property
+    void waterThatEntersIsTheDifferenceOfTheWaterInTheVessel(
+            @ForAll @DoubleRange(min = 1, max = 5) double charge,
+            @ForAll @DoubleRange(min = 0.05, max = 5) double swing) {
+        AbsolutePressure cold = bar(charge + 0.3);
+        AbsolutePressure last = bar(charge + 0.3 + swing);
+        Volume vessel = GasLaw.nominalVolume(Volume.litres(10), bar(charge), cold, last);
+        double entered = GasLaw.waterInVessel(vessel, bar(charge), last).si()
+                - GasLaw.waterInVessel(vessel, bar(charge), cold).si();
+        assertThat(entered).isCloseTo(0.010, within(0.010 * 1e-9));
+    }
+
+    @Test
+    void chargeAboveTheColdPressureIsRefusedWithBothValuesAndTheLikelyCause() {
+        assertThatThrownBy(() -> GasLaw.nominalVolume(Volume.litres(1), bar(2.5), bar(2), bar(3)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("gas charge 2.5 bar abs")
+                .hasMessageContaining("cold pressure 2 bar abs")
+                .hasMessageContaining("gauge and absolute");
+    }
+
+    @Test
+    void coldPressureNotBelowTheFinalOneIsRefusedWithBothValuesAndTheLikelyCause() {
+        assertThatThrownBy(() -> GasLaw.nominalVolume(Volume.litres(1), bar(2), bar(3), bar(3)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("final pressure 3 bar abs")
+                .hasMessageContaining("cold pressure 3 bar abs")
+                .hasMessageContaining("gauge and absolute");
+    }
+
+    @Test
+    void waterThatFitsAtNoPressureIsRefused() {
+        assertThatThrownBy(() -> GasLaw.finalPressure(Volume.litres(10), Volume.litres(10), bar(2), bar(2)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("water to take in 10 L")
+                .hasMessageContaining("larger");
+    }
+
+    @Test
+    void negativeVolumesAreRefused() {
+        assertThatThrownBy(() -> GasLaw.nominalVolume(Volume.litres(-1), bar(2), bar(2), bar(3)))
+                .hasMessageContaining("water to take in -1 L");
+        assertThatThrownBy(() -> GasLaw.waterInVessel(Volume.litres(-1), bar(2), bar(2)))
+                .hasMessageContaining("nominal volume -1 L");
+    }
+
+    private static AbsolutePressure bar(double number) {
+        return AbsolutePressure.bar(number);
+    }
+
+    private static AbsolutePressure psia(double number) {
+        return AbsolutePressure.psi(number);
+    }
+}
