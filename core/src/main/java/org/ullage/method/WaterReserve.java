@@ -76,8 +76,11 @@ public record WaterReserve(
     }
 
     Step step(Volume contents, Volume expansion, double volumePerWater, Volume reserve) {
-        double small = smallVesselVolume(expansion.si(), volumePerWater);
         Term result = Term.of("V_wr", reserve);
+        if (isNone()) {
+            return Step.given("water reserve", result, "none in this method", source);
+        }
+        double small = smallVesselVolume(expansion.si(), volumePerWater);
         if (small <= smallVessel.si()) {
             return new Step(
                     "water reserve of a small vessel (up to " + smallVessel.text(UnitSystem.SI) + ")",

@@ -1,0 +1,33 @@
+package org.ullage.method;
+
+import org.jspecify.annotations.Nullable;
+import org.ullage.loop.Loop;
+import org.ullage.loop.LoopFluid;
+import org.ullage.pressure.PressureInputs;
+import org.ullage.quantity.GaugePressure;
+import org.ullage.quantity.Length;
+import org.ullage.quantity.Temperature;
+import org.ullage.quantity.Volume;
+import org.ullage.vessel.VesselType;
+
+/** Jobs for the tests of this package. */
+final class Jobs {
+
+    /** 10 m of static head and a 3 bar relief valve. */
+    static final PressureInputs HOUSE_BLOCK =
+            PressureInputs.NONE.withStaticHead(Length.metres(10)).withReliefSetting(GaugePressure.bar(3));
+
+    private Jobs() {}
+
+    static SizingJob steel(LoopFluid fluid, VesselType vessel, @Nullable Temperature cold, Temperature hot) {
+        return new SizingJob(loop(fluid), vessel, cold, hot, HOUSE_BLOCK);
+    }
+
+    static SizingJob with(SizingJob job, PressureInputs pressures) {
+        return new SizingJob(job.loop(), job.vessel(), job.cold(), job.hot(), pressures);
+    }
+
+    static Loop loop(LoopFluid fluid) {
+        return Loop.withContents(Volume.litres(1000)).steel().filledWith(fluid);
+    }
+}

@@ -1,0 +1,110 @@
+package org.ullage.method;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.ullage.loop.Loop;
+import org.ullage.pressure.PressureInputs;
+import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.GaugePressure;
+import org.ullage.quantity.Length;
+import org.ullage.quantity.MissingInputException;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Temperature;
+import org.ullage.quantity.Volume;
+import org.ullage.vessel.GasLaw;
+import org.ullage.vessel.VesselKind;
+import org.ullage.vessel.VesselType;
+
+/** What must hold for every method, whatever its conventions. */
+class SizingPropertiesTest {
+
+    /** Relative rounding that the calculation's operations can add up to. */
+    private static final double ROUNDING = 1e-11;
+
+    @Provide
+    Arbitrary<Method> methods() {
+        return Arbitraries.of(Methods.all());
+    }
+
+    @Property
+    void volumesScaleWithTheContentsUnlessAReserveHasAFloor(
+            @ForAll("methods") Method method, @ForAll @DoubleRange(min = 1, max = 100) double factor) {
+        Sizing one = method.size(job(1000, 80, 10, 3));
+        Sizing many = method.size(job(1000 * factor, 80, 10, 3));
+        assertThat(many.requiredVolume().dividedBy(one.requiredVolume())).isCloseTo(factor, within(factor * ROUNDING));
+    }
+
+    @Property
+    void moreContentsHotterHigherOrLowerReliefNeverShrinkTheVessel(
+            @ForAll("methods") Method method,
+            @ForAll @DoubleRange(min = 10, max = 5000) double litres,
+            @ForAll @DoubleRange(min = 50, max = 95) double hot,
+            @ForAll @DoubleRange(min = 0, max = 12) double head,
+            @ForAll @DoubleRange(min = 2.5, max = 8) double relief) {
+        Volume base = method.size(job(litres, hot, head, relief)).requiredVolume();
+        assertThat(method.size(job(litres * 1.1, hot, head, relief)).requiredVolume())
+                .isGreaterThanOrEqualTo(base);
+        assertThat(method.size(job(litres, hot + 1, head, relief)).requiredVolume())
+                .isGreaterThanOrEqualTo(base);
+        assertThat(method.size(job(litres, hot, head + 0.5, relief)).requiredVolume())
+                .isGreaterThanOrEqualTo(base);
+        assertThat(method.size(job(litres, hot, head, relief - 0.1)).requiredVolume())
+                .isGreaterThanOrEqualTo(base);
+    }
+
+    @Property
+    void checkingTheSizedVesselReturnsTheFinalPressure(
+            @ForAll("methods") Method method,
+            @ForAll @DoubleRange(min = 10, max = 5000) double litres,
+            @ForAll @DoubleRange(min = 50, max = 95) double hot) {
+        Sizing sizing = method.size(job(litres, hot, 8, 3));
+        AbsolutePressure air = sizing.atmosphere();
+        AbsolutePressure reached = GasLaw.finalPressure(
+                sizing.requiredVolume(),
+                sizing.acceptanceVolume(),
+                sizing.preCharge().absolute(air),
+                sizing.coldPressure().absolute(air));
+        double wanted = sizing.finalPressure().absolute(air).si();
+        assertThat(reached.si()).isCloseTo(wanted, within(wanted * ROUNDING));
+    }
+
+    @Property(tries = 5000)
+    void everyInputGivesAFiniteAnswerOrARefusalThatSaysWhatToDo(
+            @ForAll("methods") Method method,
+            @ForAll VesselKind kind,
+            @ForAll @DoubleRange(min = -300, max = 1000) double cold,
+            @ForAll @DoubleRange(min = -300, max = 1000) double hot,
+            @ForAll @DoubleRange(min = -20, max = 200) double head,
+            @ForAll @DoubleRange(min = -2, max = 30) double relief) {
+        try {
+            Loop loop = Loop.withContents(Volume.litres(700)).copper().filledWith(TestFluid.WATER);
+            PressureInputs pressures = PressureInputs.NONE
+                    .withStaticHead(Length.metres(head))
+                    .withReliefSetting(GaugePressure.bar(relief));
+            Sizing sizing = method.size(new SizingJob(
+                    loop, VesselType.of(kind), Temperature.celsius(cold), Temperature.celsius(hot), pressures));
+            assertThat(sizing.requiredVolume().si()).isPositive().isFinite();
+            assertThat(sizing.workings().steps()).isNotEmpty();
+            assertThat(sizing.warnings()).isNotNull();
+        } catch (OutOfRangeException refusal) {
+            assertThat(refusal.remedy()).isNotBlank();
+            assertThat(refusal.getMessage()).doesNotContain("NaN");
+        } catch (MissingInputException refusal) {
+            assertThat(refusal.input()).isNotBlank();
+        }
+    }
+
+    private static SizingJob job(double litres, double hot, double head, double relief) {
+        Loop loop = Loop.withContents(Volume.litres(litres)).steel().filledWith(TestFluid.WATER);
+        PressureInputs pressures =
+                PressureInputs.NONE.withStaticHead(Length.metres(head)).withReliefSetting(GaugePressure.bar(relief));
+        return new SizingJob(loop, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(hot), pressures);
+    }
+}
