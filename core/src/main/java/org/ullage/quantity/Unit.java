@@ -82,8 +82,7 @@ public final class Unit<D> implements Serializable {
     }
 
     /**
-     * Converts a bare SI value with one rounding: the calculation path, where {@link Quantity#in(Unit)} would look for the
-     * shortest decimal.
+     * Converts a bare SI value: the calculation path, where {@link Quantity#in(Unit)} would look for the shortest decimal.
      *
      * @param si the value in the coherent SI unit
      * @return the number in this unit
