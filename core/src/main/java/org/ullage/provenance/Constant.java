@@ -1,6 +1,7 @@
 package org.ullage.provenance;
 
 import java.io.Serializable;
+import java.math.BigDecimal;
 
 /**
  * A dimensioned or pure number together with the document it comes from, so that neither can be used without the other being
@@ -29,12 +30,23 @@ public record Constant(String symbol, double value, String unit, Source source) 
     }
 
     /**
+     * The number with all its digits and its unit.
+     *
+     * @return such as {@code 9.80665 m/s2}; a pure number has no unit
+     */
+    public String text() {
+        BigDecimal exact = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+        String number = exact.scale() < 0 ? exact.toPlainString() : exact.toString();
+        return unit.equals("1") ? number : number + " " + unit;
+    }
+
+    /**
      * The constant as text with its source.
      *
      * @return such as {@code g_n = 9.80665 m/s2 [PUBLISHED] ...}
      */
     @Override
     public String toString() {
-        return symbol + " = " + value + " " + unit + " " + source;
+        return symbol + " = " + text() + " " + source;
     }
 }

@@ -39,7 +39,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      *
      * @param number the number of bar
      * @return the absolute pressure
-     * @throws OutOfRangeException if the number is not allowed for a absolute pressure
+     * @throws OutOfRangeException if the number is not allowed for an absolute pressure
      */
     public static AbsolutePressure bar(double number) {
         return KIND.of(number, Units.BAR);
@@ -50,7 +50,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      *
      * @param number the number of kilopascals
      * @return the absolute pressure
-     * @throws OutOfRangeException if the number is not allowed for a absolute pressure
+     * @throws OutOfRangeException if the number is not allowed for an absolute pressure
      */
     public static AbsolutePressure kilopascals(double number) {
         return KIND.of(number, Units.KILOPASCAL);
@@ -61,7 +61,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      *
      * @param number the number of pounds-force per square inch
      * @return the absolute pressure
-     * @throws OutOfRangeException if the number is not allowed for a absolute pressure
+     * @throws OutOfRangeException if the number is not allowed for an absolute pressure
      */
     public static AbsolutePressure psi(double number) {
         return KIND.of(number, Units.PSI);
@@ -73,7 +73,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      * @param number the number
      * @param unit its unit
      * @return the absolute pressure
-     * @throws OutOfRangeException if the number is not allowed for a absolute pressure
+     * @throws OutOfRangeException if the number is not allowed for an absolute pressure
      */
     public static AbsolutePressure of(double number, Unit<Pressure> unit) {
         return KIND.of(number, unit);
@@ -84,7 +84,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      *
      * @param si the SI value
      * @return the absolute pressure
-     * @throws OutOfRangeException if the value is not allowed for a absolute pressure
+     * @throws OutOfRangeException if the value is not allowed for an absolute pressure
      */
     public static AbsolutePressure ofSi(double si) {
         return new AbsolutePressure(si);
@@ -96,7 +96,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      * @param text such as {@code 24.7 psi abs}
      * @return the absolute pressure
      * @throws UnreadableQuantityException if the text is not a number with a known unit
-     * @throws OutOfRangeException if the number is not allowed for a absolute pressure
+     * @throws OutOfRangeException if the number is not allowed for an absolute pressure
      */
     public static AbsolutePressure parse(String text) {
         return KIND.parse(text);

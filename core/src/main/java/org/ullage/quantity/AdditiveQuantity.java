@@ -54,13 +54,16 @@ public abstract class AdditiveQuantity<Q extends AdditiveQuantity<Q, D>, D> exte
      *
      * @param other the amount to divide by, not zero
      * @return how many times the other goes into this
-     * @throws OutOfRangeException if the other is zero
+     * @throws OutOfRangeException if the other is zero, or so small that the ratio is not finite
      */
     public final double dividedBy(Q other) {
         double ratio = si() / other.si();
         if (!Double.isFinite(ratio)) {
             throw new OutOfRangeException(
-                    "divisor", other.toString(), "other than zero", "check the quantity that is divided by");
+                    other.kind().name() + " to divide by",
+                    other.toString(),
+                    "far enough from zero for a finite ratio",
+                    "check the quantity that is divided by");
         }
         return ratio;
     }

@@ -105,6 +105,7 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
      * @param ambient the pressure of the surrounding air
      * @return the gauge pressure
      * @throws UnreadableQuantityException if the text is not a number with a known unit
+     * @throws OutOfRangeException if the text says absolute and the number is not above zero
      */
     public static GaugePressure parse(String text, AbsolutePressure ambient) {
         return PressureBasis.saysAbsolute(text) ? AbsolutePressure.parse(text).gauge(ambient) : parse(text);
@@ -122,7 +123,7 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
             throw new OutOfRangeException(
                     "gauge pressure",
                     text(Units.BAR),
-                    "above vacuum, that is above -" + ambient.text(Units.BAR),
+                    "above vacuum, that is above " + GaugePressure.ofSi(-ambient.si()).text(Units.BAR),
                     "check the sign, and that a gauge pressure was meant");
         }
         return AbsolutePressure.ofSi(si() + ambient.si());

@@ -2,8 +2,6 @@ package org.ullage.quantity;
 
 import java.util.List;
 import java.util.function.DoubleFunction;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -14,8 +12,11 @@ import java.util.stream.Collectors;
  */
 final class Kind<Q extends Quantity<Q, D>, D> {
 
-    private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("\\s*([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?)\\s*(.*?)\\s*");
+    /** What may follow a leading number that is no plain decimal: a grouping mark, a second point or more digits. */
+    private static final String GOES_ON = ",.'\u2019_0123456789";
+
+    /** Digits for the lower limit of a unit in a message. */
+    private static final int LIMIT_DIGITS = 6;
 
     private final String name;
     private final PressureBasis basis;
@@ -52,41 +53,58 @@ final class Kind<Q extends Quantity<Q, D>, D> {
     /** The values a kind allows, in coherent SI. */
     enum Range {
         /** Any finite number. */
-        ANY("finite") {
+        ANY {
             @Override
             boolean holds(double si) {
                 return Double.isFinite(si);
             }
+
+            @Override
+            String words(String zero) {
+                return "finite";
+            }
         },
         /** Zero or more. */
-        NOT_NEGATIVE("zero or more and finite") {
+        NOT_NEGATIVE {
             @Override
             boolean holds(double si) {
                 return si >= 0 && Double.isFinite(si);
             }
+
+            @Override
+            String words(String zero) {
+                return "zero or more and finite";
+            }
         },
         /** More than zero. */
-        POSITIVE("above zero and finite") {
+        POSITIVE {
             @Override
             boolean holds(double si) {
                 return si > 0 && Double.isFinite(si);
             }
+
+            @Override
+            String words(String zero) {
+                return "above " + zero + " and finite";
+            }
         },
         /** A part of a whole. */
-        FRACTION("from 0 % to 100 %") {
+        FRACTION {
             @Override
             boolean holds(double si) {
                 return si >= 0 && si <= 1;
             }
+
+            @Override
+            String words(String zero) {
+                return "from 0 % to 100 %";
+            }
         };
 
-        private final String words;
-
-        Range(String words) {
-            this.words = words;
-        }
-
         abstract boolean holds(double si);
+
+        /** The range for people; zero is the coherent zero in the unit they wrote, such as {@code -273.15 degC}. */
+        abstract String words(String zero);
     }
 
     String name() {
@@ -112,8 +130,7 @@ final class Kind<Q extends Quantity<Q, D>, D> {
 
     double checked(double value) {
         if (!range.holds(value)) {
-            throw new OutOfRangeException(
-                    name, value + " " + coherent() + suffix(), range.words, "check the number and its unit");
+            throw outOfRange(value, coherent());
         }
         return value;
     }
@@ -121,18 +138,21 @@ final class Kind<Q extends Quantity<Q, D>, D> {
     Q of(double number, Unit<D> unit) {
         double value = unit.toSi(number);
         if (!range.holds(value)) {
-            throw new OutOfRangeException(
-                    name, number + " " + unit + suffix(), range.words, "check the number and its unit");
+            throw outOfRange(number, unit);
         }
         return make.apply(value);
     }
 
     Q parse(String text) {
-        Matcher parts = NUMBER_AND_UNIT.matcher(text);
-        if (!parts.matches()) {
-            throw unreadable(text, "it does not start with a plain decimal number (a point for decimals, no commas)");
+        Written written = Written.of(text);
+        if (written.number().isEmpty()) {
+            throw unreadable(text, "it does not start with a number (a point for decimals, a hyphen for minus)");
         }
-        return of(Double.parseDouble(parts.group(1)), unitWritten(parts.group(2), text));
+        double number = Double.parseDouble(written.number());
+        if (Double.isInfinite(number)) {
+            throw unreadable(text, "its number is too large");
+        }
+        return of(number, unitWritten(written.unit(), text));
     }
 
     private Unit<D> unitWritten(String written, String text) {
@@ -143,7 +163,21 @@ final class Kind<Q extends Quantity<Q, D>, D> {
         return units.stream()
                 .filter(unit -> unit.isWritten(plain))
                 .findFirst()
-                .orElseThrow(() -> unreadable(text, "the unit \"" + written + "\" is not known here"));
+                .orElseThrow(() -> unreadable(text, whyUnknown(written)));
+    }
+
+    private static String whyUnknown(String written) {
+        // A reciprocal unit begins with a digit too.
+        boolean numberGoesOn = GOES_ON.indexOf(written.charAt(0)) >= 0 && !written.startsWith("1/");
+        return numberGoesOn
+                ? "its number is not a plain decimal (a point for decimals, no commas or blanks between digits)"
+                : "the unit \"" + UnreadableQuantityException.shortened(written) + "\" is not known here";
+    }
+
+    private OutOfRangeException outOfRange(double number, Unit<D> unit) {
+        String zero = Digits.significant(unit.fromSi(0), LIMIT_DIGITS) + " " + unit + suffix();
+        return new OutOfRangeException(
+                name, number + " " + unit + suffix(), range.words(zero), "check the number and its unit");
     }
 
     private UnreadableQuantityException unreadable(String text, String reason) {

@@ -35,16 +35,14 @@ enum PressureBasis {
         }
     };
 
-    private static final Pattern ABSOLUTE_UNIT = Pattern.compile("(?:(.+?)\\s+abs(?:olute)?|(psi|bar)a)");
-    private static final Pattern GAUGE_UNIT = Pattern.compile("(?:(.+?)\\s+gauge|(psi|bar)g)");
+    private static final Pattern ABSOLUTE_UNIT = Pattern.compile("(?:(.+) abs(?:olute)?|(psi|bar)a)");
+    private static final Pattern GAUGE_UNIT = Pattern.compile("(?:(.+) gauge|(psi|bar)g)");
 
     /** Takes the basis off a written unit, or refuses it. */
     abstract String strip(String written, Function<String, UnreadableQuantityException> refuse);
 
     static boolean saysAbsolute(String text) {
-        return ABSOLUTE_UNIT
-                .matcher(text.strip().replaceFirst("^[-+0-9.eE\\s]+", ""))
-                .matches();
+        return ABSOLUTE_UNIT.matcher(Written.of(text).unit()).matches();
     }
 
     private static String plainUnit(Matcher marked, String written) {

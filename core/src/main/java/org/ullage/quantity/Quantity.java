@@ -1,8 +1,9 @@
 package org.ullage.quantity;
 
+import java.io.IOException;
+import java.io.InvalidObjectException;
+import java.io.ObjectInputStream;
 import java.io.Serializable;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,10 +46,19 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
      * come out exactly as they were put in (temperatures: to 1e-12 K).
      *
      * @param unit a unit of this dimension
-     * @return the number in that unit
+     * @return the number in that unit, finite
+     * @throws OutOfRangeException if the number would be too large for a double
      */
     public final double in(Unit<D> unit) {
-        return unit.fromSi(si);
+        double number = unit.fromSi(si);
+        if (!Double.isFinite(number)) {
+            throw new OutOfRangeException(
+                    kind().name(),
+                    si + " " + kind().coherent() + kind().suffix(),
+                    "small enough for a finite number of " + unit,
+                    "read it in a larger unit");
+        }
+        return number;
     }
 
     /**
@@ -58,9 +68,7 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
      * @return such as {@code 12 psi} or {@code 24.7 psi abs}
      */
     public final String text(Unit<D> unit) {
-        double number = in(unit);
-        int digits =
-                new BigDecimal(Double.toString(number)).stripTrailingZeros().precision();
+        int digits = Digits.count(in(unit));
         return text(unit, digits <= SHORT_DIGITS ? digits : SENSIBLE_DIGITS);
     }
 
@@ -70,9 +78,10 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
      * @param unit the unit to print in
      * @param significantDigits how many digits to keep, 1 or more
      * @return such as {@code 0.00100216 m3/kg}
+     * @throws IllegalArgumentException if no digit is kept
      */
     public final String text(Unit<D> unit, int significantDigits) {
-        return rounded(in(unit), significantDigits) + " " + unit + kind().suffix();
+        return Digits.significant(in(unit), significantDigits) + " " + unit + kind().suffix();
     }
 
     /**
@@ -105,7 +114,7 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
     @Override
     public final String toString() {
         Unit<D> usual = kind().preferred(UnitSystem.SI);
-        double number = in(usual);
+        double number = usual.fromSi(si);
         String text = usual.toSi(number) == si ? number + " " + usual : si + " " + kind().coherent();
         return text + kind().suffix();
     }
@@ -125,12 +134,13 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
         return Double.hashCode(si);
     }
 
-    private static String rounded(double number, int digits) {
-        BigDecimal value = new BigDecimal(Double.toString(number))
-                .round(new MathContext(digits))
-                .stripTrailingZeros();
-        int magnitude = value.precision() - value.scale() - 1;
-        boolean plain = value.signum() == 0 || (magnitude >= -5 && magnitude <= 9);
-        return plain ? value.toPlainString() : value.toString();
+    /** A stream does not pass through the constructor, so the range is checked here again. */
+    private void readObject(ObjectInputStream stream) throws IOException, ClassNotFoundException {
+        stream.defaultReadObject();
+        try {
+            kind().checked(si);
+        } catch (OutOfRangeException refused) {
+            throw (InvalidObjectException) new InvalidObjectException(refused.getMessage()).initCause(refused);
+        }
     }
 }

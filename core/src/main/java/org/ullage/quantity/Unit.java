@@ -8,8 +8,10 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.provenance.Source;
 
 /**
- * A unit of one dimension. The SI value is {@code (number + offset) x numerator / denominator} with numerator and denominator
- * whole numbers that a double holds exactly, so the factor is the exact rational and no rounded decimal.
+ * A unit of one dimension. The SI value is {@code (number - zero) x numerator / denominator + siAtZero} with numerator and
+ * denominator whole numbers that a double holds exactly, so the factor is the exact rational and no rounded decimal. Only
+ * temperature scales have a zero and an SI value there: both scales in use count from the ice point, so that 212 degF and
+ * 100 degC are the same number of kelvins to the last digit.
  *
  * <p>Immutable. All units are constants of {@link Units}.
  *
@@ -27,20 +29,29 @@ public final class Unit<D> implements Serializable {
     private final List<String> otherNames;
     private final double numerator;
     private final double denominator;
-    private final double offset;
+    private final double zero;
+    private final double siAtZero;
     private final Source source;
 
-    Unit(String symbol, long numerator, long denominator, double offset, Source source, String... otherNames) {
+    Unit(
+            String symbol,
+            double zero,
+            long numerator,
+            long denominator,
+            double siAtZero,
+            Source source,
+            String... otherNames) {
         this.symbol = symbol;
         this.numerator = numerator;
         this.denominator = denominator;
-        this.offset = offset;
+        this.zero = zero;
+        this.siAtZero = siAtZero;
         this.source = source;
         this.otherNames = List.of(otherNames);
     }
 
     Unit(String symbol, long numerator, long denominator, Source source, String... otherNames) {
-        this(symbol, numerator, denominator, 0, source, otherNames);
+        this(symbol, 0, numerator, denominator, 0, source, otherNames);
     }
 
     /**
@@ -71,14 +82,13 @@ public final class Unit<D> implements Serializable {
     }
 
     /**
-     * Converts a bare SI value with one rounding: the calculation path, where {@link Quantity#in(Unit)} would look for the
-     * shortest decimal.
+     * Converts a bare SI value: the calculation path, where {@link Quantity#in(Unit)} would look for the shortest decimal.
      *
      * @param si the value in the coherent SI unit
      * @return the number in this unit
      */
     public double numberOf(double si) {
-        return si * denominator / numerator - offset;
+        return scaled(si - siAtZero, denominator, numerator) + zero;
     }
 
     boolean isWritten(String text) {
@@ -86,14 +96,21 @@ public final class Unit<D> implements Serializable {
     }
 
     double toSi(double number) {
-        return (number + offset) * numerator / denominator;
+        return scaled(number - zero, numerator, denominator) + siAtZero;
     }
 
-    /** The shortest decimal that converts back to the same SI value, so that what was put in comes out again. */
+    /**
+     * The shortest decimal that converts back to the same SI value, so that what was put in comes out again; infinite if a
+     * double cannot hold it.
+     */
     double fromSi(double si) {
+        // First zero itself: next to it the shortest decimal of the nearest value would be some 6E-14.
+        if (toSi(0) == si) {
+            return 0;
+        }
         double nearest = numberOf(si);
         if (!Double.isFinite(nearest)) {
-            nearest = si / numerator * denominator - offset;
+            return nearest;
         }
         BigDecimal digits = new BigDecimal(nearest);
         for (int count = 1; count <= MOST_DIGITS; count++) {
@@ -111,12 +128,19 @@ public final class Unit<D> implements Serializable {
                 && unit.symbol.equals(symbol)
                 && unit.numerator == numerator
                 && unit.denominator == denominator
-                && unit.offset == offset;
+                && unit.zero == zero
+                && unit.siAtZero == siAtZero;
     }
 
     @Override
     public int hashCode() {
         return symbol.hashCode();
+    }
+
+    /** Divides first where the product would overflow although the result does not. */
+    private static double scaled(double number, double numerator, double denominator) {
+        double product = number * numerator;
+        return Double.isFinite(product) ? product / denominator : number / denominator * numerator;
     }
 
     /**

@@ -12,8 +12,7 @@ import org.ullage.provenance.Source;
  */
 public final class Units {
 
-    private static final Source SI =
-            Source.published("BIPM, The International System of Units (SI Brochure)", "9th ed., 2019");
+    private static final Source SI = Source.fromMemory("BIPM, The International System of Units (SI Brochure)", "9th ed., 2019");
 
     private static final Source SP_811 =
             Source.fromMemory("NIST Special Publication 811, Guide for the Use of the SI", "2008 ed., Appendix B.8");
@@ -55,10 +54,10 @@ public final class Units {
     public static final Unit<Temperature> KELVIN = new Unit<>("K", 1, 1, SI);
 
     /** Degree Celsius. */
-    public static final Unit<Temperature> CELSIUS = new Unit<>("degC", 1, 1, 273.15, SI, "\u00b0C", "C");
+    public static final Unit<Temperature> CELSIUS = new Unit<>("degC", 0, 1, 1, 273.15, SI, "\u00b0C", "C");
 
     /** Degree Fahrenheit. */
-    public static final Unit<Temperature> FAHRENHEIT = new Unit<>("degF", 5, 9, 459.67, SP_811, "\u00b0F", "F");
+    public static final Unit<Temperature> FAHRENHEIT = new Unit<>("degF", 32, 5, 9, 273.15, SP_811, "\u00b0F", "F");
 
     /** Degree Rankine. */
     public static final Unit<Temperature> RANKINE = new Unit<>("R", 5, 9, SP_811, "degR", "\u00b0R");

@@ -20,7 +20,8 @@ import org.ullage.quantity.UnitSystem;
 public record Step(String meaning, String formula, List<Term> terms, Term result, Source source)
         implements Serializable {
 
-    private static final Pattern SYMBOL = Pattern.compile("[A-Za-z][A-Za-z0-9_]*");
+    /** A letter right after a digit or a point belongs to a number such as {@code 3.9e-4}. */
+    private static final Pattern SYMBOL = Pattern.compile("(?<![\\p{L}\\p{N}_.])\\p{L}[\\p{L}\\p{N}_]*");
 
     /**
      * Copies the terms.
@@ -40,7 +41,7 @@ public record Step(String meaning, String formula, List<Term> terms, Term result
      *
      * @param meaning what it is
      * @param given the symbol and value
-     * @param how how it was given, such as {@code given}
+     * @param how how it came, such as {@code given}
      * @param source who or what gave it
      * @return the step
      */
@@ -62,7 +63,14 @@ public record Step(String meaning, String formula, List<Term> terms, Term result
         return terms.stream()
                 .filter(term -> term.symbol().equals(found.group()))
                 .findFirst()
-                .map(term -> term.text(system))
+                .map(term -> inPlace(term.text(system), found))
                 .orElse(found.group());
+    }
+
+    /** Brackets a value that would read wrongly where it stands: a negative one, or one with a unit before a power. */
+    private String inPlace(String value, MatchResult symbol) {
+        boolean negative = value.startsWith("-") && !symbol.group().equals(formula);
+        boolean raised = formula.startsWith("^", symbol.end()) && value.contains(" ");
+        return negative || raised ? "(" + value + ")" : value;
     }
 }

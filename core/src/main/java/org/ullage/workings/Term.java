@@ -1,10 +1,10 @@
 package org.ullage.workings;
 
 import java.io.Serializable;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.ullage.provenance.Constant;
+import org.ullage.quantity.Digits;
 import org.ullage.quantity.Quantity;
 import org.ullage.quantity.Unit;
 import org.ullage.quantity.UnitSystem;
@@ -26,8 +26,8 @@ public final class Term implements Serializable {
     private final String inchPound;
 
     private Term(String symbol, double number, @Nullable Quantity<?, ?> quantity, String metric, String inchPound) {
-        if (!Double.isFinite(number)) {
-            throw new IllegalArgumentException(symbol + " must be a finite number; it was " + number);
+        if (symbol.isBlank()) {
+            throw new IllegalArgumentException("a term must have a symbol; it was blank for " + metric);
         }
         this.symbol = symbol;
         this.number = number;
@@ -67,9 +67,9 @@ public final class Term implements Serializable {
     /**
      * A quantity that the formula wants in one unit, whatever the reader prefers.
      *
+     * @param unit the unit the formula is written for
      * @param symbol its symbol in the formula
      * @param quantity its value
-     * @param unit the unit the formula is written for
      * @param <Q> the quantity type
      * @param <D> its dimension
      * @return the term
@@ -85,12 +85,13 @@ public final class Term implements Serializable {
      * @param symbol its symbol in the formula
      * @param number its value, finite
      * @return the term
+     * @throws IllegalArgumentException if the number is not finite
      */
     public static Term number(String symbol, double number) {
-        String text = new BigDecimal(Double.toString(number))
-                .round(new MathContext(WORKING_DIGITS))
-                .stripTrailingZeros()
-                .toPlainString();
+        if (!Double.isFinite(number)) {
+            throw new IllegalArgumentException(symbol + " must be a finite number; it was " + number);
+        }
+        String text = Digits.significant(number, WORKING_DIGITS);
         return new Term(symbol, number, null, text, text);
     }
 
@@ -101,9 +102,7 @@ public final class Term implements Serializable {
      * @return the term
      */
     public static Term of(Constant constant) {
-        String unit = constant.unit().equals("1") ? "" : " " + constant.unit();
-        String text = new BigDecimal(Double.toString(constant.value())).stripTrailingZeros() + unit;
-        return new Term(constant.symbol(), constant.value(), null, text, text);
+        return new Term(constant.symbol(), constant.value(), null, constant.text(), constant.text());
     }
 
     /**
@@ -141,5 +140,30 @@ public final class Term implements Serializable {
      */
     public String text(UnitSystem system) {
         return system == UnitSystem.SI ? metric : inchPound;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Term that
+                && symbol.equals(that.symbol)
+                && Double.compare(number, that.number) == 0
+                && Objects.equals(quantity, that.quantity)
+                && metric.equals(that.metric)
+                && inchPound.equals(that.inchPound);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(symbol, number, quantity, metric, inchPound);
+    }
+
+    /**
+     * The symbol with its metric value.
+     *
+     * @return such as {@code p_f = 3.71 bar abs}
+     */
+    @Override
+    public String toString() {
+        return symbol + " = " + metric;
     }
 }

@@ -12,6 +12,9 @@ import org.ullage.quantity.UnitSystem;
  */
 public record Workings(String title, List<Step> steps) implements Serializable {
 
+    /** Room for the number of a step; not locale-dependent formatting, so that the text is the same everywhere. */
+    private static final int ORDINAL_WIDTH = 3;
+
     /**
      * Copies the steps.
      *
@@ -41,8 +44,11 @@ public record Workings(String title, List<Step> steps) implements Serializable {
     }
 
     private static void append(StringBuilder text, int number, Step step, int width, UnitSystem system) {
-        String indent = "     " + " ".repeat(width);
-        text.append(String.format("%3d  %-" + width + "s", number, step.result().symbol()));
+        String indent = " ".repeat(ORDINAL_WIDTH + 2 + width);
+        String ordinal = Integer.toString(number);
+        String symbol = step.result().symbol();
+        text.append(" ".repeat(Math.max(0, ORDINAL_WIDTH - ordinal.length()))).append(ordinal);
+        text.append("  ").append(symbol).append(" ".repeat(width - symbol.length()));
         if (step.terms().isEmpty()) {
             text.append(" = ")
                     .append(step.result().text(system))
