@@ -123,7 +123,8 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
             throw new OutOfRangeException(
                     "gauge pressure",
                     text(Units.BAR),
-                    "above vacuum, that is above " + GaugePressure.ofSi(-ambient.si()).text(Units.BAR),
+                    "above vacuum, that is above "
+                            + GaugePressure.ofSi(-ambient.si()).text(Units.BAR),
                     "check the sign, and that a gauge pressure was meant");
         }
         return AbsolutePressure.ofSi(si() + ambient.si());

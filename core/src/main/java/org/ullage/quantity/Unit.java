@@ -137,10 +137,10 @@ public final class Unit<D> implements Serializable {
         return symbol.hashCode();
     }
 
-    /** Divides first where the product would overflow although the result does not. */
-    private static double scaled(double number, double numerator, double denominator) {
-        double product = number * numerator;
-        return Double.isFinite(product) ? product / denominator : number / denominator * numerator;
+    /** Multiplies and divides, in the other order where the product would overflow although the result does not. */
+    private static double scaled(double number, double factor, double divisor) {
+        double product = number * factor;
+        return Double.isFinite(product) ? product / divisor : number / divisor * factor;
     }
 
     /**

@@ -12,7 +12,8 @@ import org.ullage.provenance.Source;
  */
 public final class Units {
 
-    private static final Source SI = Source.fromMemory("BIPM, The International System of Units (SI Brochure)", "9th ed., 2019");
+    private static final Source SI =
+            Source.fromMemory("BIPM, The International System of Units (SI Brochure)", "9th ed., 2019");
 
     private static final Source SP_811 =
             Source.fromMemory("NIST Special Publication 811, Guide for the Use of the SI", "2008 ed., Appendix B.8");

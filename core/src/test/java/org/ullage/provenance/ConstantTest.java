@@ -30,7 +30,8 @@ class ConstantTest {
 
     @Test
     void theWholeLineEndsWithTheSource() {
-        assertThat(new Constant("g_n", 9.80665, "m/s2", SOURCE)).hasToString("g_n = 9.80665 m/s2 [PUBLISHED] a book, p. 1");
+        assertThat(new Constant("g_n", 9.80665, "m/s2", SOURCE))
+                .hasToString("g_n = 9.80665 m/s2 [PUBLISHED] a book, p. 1");
         assertThat(new Constant("e", 0.31, "1", SOURCE)).hasToString("e = 0.31 [PUBLISHED] a book, p. 1");
     }
 

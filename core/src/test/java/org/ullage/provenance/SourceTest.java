@@ -32,9 +32,7 @@ class SourceTest {
 
     @Test
     void everyProvenanceHasItsFactory() {
-        assertThat(ONE_OF_EACH)
-                .map(Source::provenance)
-                .containsExactlyElementsOf(Arrays.asList(Provenance.values()));
+        assertThat(ONE_OF_EACH).map(Source::provenance).containsExactlyElementsOf(Arrays.asList(Provenance.values()));
     }
 
     @Test

@@ -15,8 +15,18 @@ class AdditiveQuantityTest {
         return Stream.of(
                 List.of(Volume.ofSi(2), Volume.ofSi(0.5), Volume.ofSi(2.5), Volume.ofSi(1.5), Volume.ofSi(6)),
                 List.of(Length.metres(2), Length.metres(0.5), Length.metres(2.5), Length.metres(1.5), Length.metres(6)),
-                List.of(Mass.kilograms(2), Mass.kilograms(0.5), Mass.kilograms(2.5), Mass.kilograms(1.5), Mass.kilograms(6)),
-                List.of(Power.kilowatts(2), Power.kilowatts(0.5), Power.kilowatts(2.5), Power.kilowatts(1.5), Power.kilowatts(6)),
+                List.of(
+                        Mass.kilograms(2),
+                        Mass.kilograms(0.5),
+                        Mass.kilograms(2.5),
+                        Mass.kilograms(1.5),
+                        Mass.kilograms(6)),
+                List.of(
+                        Power.kilowatts(2),
+                        Power.kilowatts(0.5),
+                        Power.kilowatts(2.5),
+                        Power.kilowatts(1.5),
+                        Power.kilowatts(6)),
                 List.of(Force.newtons(2), Force.newtons(0.5), Force.newtons(2.5), Force.newtons(1.5), Force.newtons(6)),
                 List.of(
                         PressureDifference.bar(2),
@@ -62,8 +72,9 @@ class AdditiveQuantityTest {
     void divisionByZeroIsRefused() {
         assertThatThrownBy(() -> Volume.litres(1).dividedBy(Volume.litres(0)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("volume to divide by 0.0 L is not allowed: it must be far enough from zero for a finite ratio;"
-                        + " check the quantity that is divided by");
+                .hasMessage(
+                        "volume to divide by 0.0 L is not allowed: it must be far enough from zero for a finite ratio;"
+                                + " check the quantity that is divided by");
         assertThatThrownBy(() -> Volume.litres(0).dividedBy(Volume.litres(0))).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> Volume.ofSi(1).dividedBy(Volume.ofSi(Double.MIN_VALUE)))
                 .isInstanceOf(OutOfRangeException.class);

@@ -10,8 +10,10 @@ class DensityTest {
 
     @Test
     void densityAndSpecificVolumeAreReciprocal() {
-        assertThat(Density.kilogramsPerCubicMetre(800).specificVolume()).isEqualTo(SpecificVolume.cubicMetresPerKilogram(1 / 800.0));
-        assertThat(SpecificVolume.of(1.25, Units.LITRE_PER_KILOGRAM).density()).isEqualTo(Density.kilogramsPerCubicMetre(800));
+        assertThat(Density.kilogramsPerCubicMetre(800).specificVolume())
+                .isEqualTo(SpecificVolume.cubicMetresPerKilogram(1 / 800.0));
+        assertThat(SpecificVolume.of(1.25, Units.LITRE_PER_KILOGRAM).density())
+                .isEqualTo(Density.kilogramsPerCubicMetre(800));
         assertThat(Density.of(62.4, Units.POUND_PER_CUBIC_FOOT).specificVolume().text(UnitSystem.IP))
                 .isEqualTo("0.01603 ft3/lb");
     }
@@ -28,7 +30,8 @@ class DensityTest {
 
     @Test
     void densityTimesVolumeIsMass() {
-        assertThat(Density.kilogramsPerCubicMetre(1000).times(Volume.litres(18))).isEqualTo(Mass.kilograms(18));
+        assertThat(Density.kilogramsPerCubicMetre(1000).times(Volume.litres(18)))
+                .isEqualTo(Mass.kilograms(18));
         assertThatThrownBy(() -> Density.kilogramsPerCubicMetre(1000).times(Volume.litres(-1)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("mass -1.0 kg is not allowed");

@@ -2,11 +2,7 @@ package org.ullage.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 /** Gauge and absolute pressure, one made from the other by the pressure of the air. */
@@ -38,36 +34,32 @@ class GaugePressureTest {
     void atOrBelowVacuumIsRefused() {
         assertThatThrownBy(() -> GaugePressure.bar(-1.2).absolute(SEA_LEVEL))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("gauge pressure -1.2 bar is not allowed: it must be above vacuum, that is above -1.01325 bar;"
-                        + " check the sign, and that a gauge pressure was meant");
+                .hasMessage(
+                        "gauge pressure -1.2 bar is not allowed: it must be above vacuum, that is above -1.01325 bar;"
+                                + " check the sign, and that a gauge pressure was meant");
         assertThatThrownBy(() -> GaugePressure.kilopascals(-101.325).absolute(SEA_LEVEL))
                 .isInstanceOf(OutOfRangeException.class);
         assertThat(GaugePressure.kilopascals(-101.324).absolute(SEA_LEVEL).si()).isPositive();
-    }
-
-    /** Two roundings, each at most half the spacing of doubles at the larger pressure: below 1e-9 Pa up to 4 MPa. */
-    @Property
-    void thereAndBack(
-            @ForAll @DoubleRange(min = -50_000, max = 4e6) double gauge,
-            @ForAll @DoubleRange(min = 60_000, max = 110_000) double ambient) {
-        AbsolutePressure air = AbsolutePressure.ofSi(ambient);
-        assertThat(GaugePressure.ofSi(gauge).absolute(air).gauge(air).si()).isCloseTo(gauge, within(1e-9));
     }
 
     @Test
     void parseWithAmbientTakesBothAndGivesGauge() {
         assertThat(GaugePressure.parse("10 psi", SEA_LEVEL)).isEqualTo(GaugePressure.psi(10));
         assertThat(GaugePressure.parse("10 psig", SEA_LEVEL)).isEqualTo(GaugePressure.psi(10));
-        assertThat(GaugePressure.parse("201.325 kPa abs", SEA_LEVEL).text(Units.KILOPASCAL)).isEqualTo("100 kPa");
-        assertThat(GaugePressure.parse(" 24.7 psia ", SEA_LEVEL)).isEqualTo(AbsolutePressure.psi(24.7).gauge(SEA_LEVEL));
-        assertThat(GaugePressure.parse("1E0\u00a0bar  absolute", AbsolutePressure.bar(1))).isEqualTo(GaugePressure.bar(0));
+        assertThat(GaugePressure.parse("201.325 kPa abs", SEA_LEVEL).text(Units.KILOPASCAL))
+                .isEqualTo("100 kPa");
+        assertThat(GaugePressure.parse(" 24.7 psia ", SEA_LEVEL))
+                .isEqualTo(AbsolutePressure.psi(24.7).gauge(SEA_LEVEL));
+        assertThat(GaugePressure.parse("1E0\u00a0bar  absolute", AbsolutePressure.bar(1)))
+                .isEqualTo(GaugePressure.bar(0));
     }
 
     @Test
     void parseWithAmbientRefusesAsTheOthersDo() {
         assertThatThrownBy(() -> GaugePressure.parse("10 gal abs", SEA_LEVEL))
                 .isInstanceOf(UnreadableQuantityException.class)
-                .hasMessageContaining("\"10 gal abs\" cannot be read as absolute pressure: the unit \"gal abs\" is not known");
+                .hasMessageContaining(
+                        "\"10 gal abs\" cannot be read as absolute pressure: the unit \"gal abs\" is not known");
         assertThatThrownBy(() -> GaugePressure.parse("10 gal", SEA_LEVEL))
                 .isInstanceOf(UnreadableQuantityException.class)
                 .hasMessageContaining("\"10 gal\" cannot be read as gauge pressure: the unit \"gal\" is not known");

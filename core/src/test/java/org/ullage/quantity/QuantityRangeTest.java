@@ -21,10 +21,13 @@ class QuantityRangeTest {
     @MethodSource("types")
     <Q extends Quantity<Q, D>, D> void nothingButFiniteNumbers(QuantityType<Q, D> type) {
         for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
-            refused(() -> type.ofSi().apply(bad)).hasMessageStartingWith(type + " " + bad + " " + type.units().get(0));
+            refused(() -> type.ofSi().apply(bad))
+                    .hasMessageStartingWith(
+                            type + " " + bad + " " + type.units().get(0));
             for (Unit<D> unit : type.units()) {
                 refused(() -> type.of().of(bad, unit))
-                        .hasMessageStartingWith(type + " " + bad + " " + unit + type.suffix() + " is not allowed: it must be ")
+                        .hasMessageStartingWith(
+                                type + " " + bad + " " + unit + type.suffix() + " is not allowed: it must be ")
                         .hasMessageEndingWith("; check the number and its unit");
             }
         }
@@ -54,14 +57,16 @@ class QuantityRangeTest {
     @Test
     void aFiniteNumberMayBeTooLargeInItsUnit() {
         refused(() -> GaugePressure.of(1e305, Units.MEGAPASCAL))
-                .hasMessage("gauge pressure 1.0E305 MPa is not allowed: it must be finite; check the number and its unit");
+                .hasMessage(
+                        "gauge pressure 1.0E305 MPa is not allowed: it must be finite; check the number and its unit");
     }
 
     /** The product with a numerator overflows here long before the SI value does. */
     @Test
     void aNumberNearOverflowIsConvertedAllTheSame() {
         assertThat(Volume.gallons(1e308).si()).isEqualTo(3.785411784e305);
-        assertThat(Density.of(1e307, Units.POUND_PER_CUBIC_FOOT).in(Units.POUND_PER_CUBIC_FOOT)).isEqualTo(1e307);
+        assertThat(Density.of(1e307, Units.POUND_PER_CUBIC_FOOT).in(Units.POUND_PER_CUBIC_FOOT))
+                .isEqualTo(1e307);
         assertThat(Power.btuPerHour(1.5e308).in(Units.BTU_PER_HOUR)).isEqualTo(1.5e308);
     }
 
@@ -88,7 +93,8 @@ class QuantityRangeTest {
         refused(() -> Density.kilogramsPerCubicMetre(0))
                 .hasMessageContaining("density 0.0 kg/m3 is not allowed: it must be above 0 kg/m3 and finite");
         refused(() -> SpecificVolume.parse("-0.016 ft3/lb"))
-                .hasMessageContaining("specific volume -0.016 ft3/lb is not allowed: it must be above 0 ft3/lb and finite");
+                .hasMessageContaining(
+                        "specific volume -0.016 ft3/lb is not allowed: it must be above 0 ft3/lb and finite");
     }
 
     @Test
@@ -106,20 +112,21 @@ class QuantityRangeTest {
     @Test
     void massAndExpansionAreNotNegative() {
         refused(() -> Mass.pounds(-1))
-                .hasMessage("mass -1.0 lb is not allowed: it must be zero or more and finite; check the number and its unit");
+                .hasMessage(
+                        "mass -1.0 lb is not allowed: it must be zero or more and finite; check the number and its unit");
         refused(() -> LinearExpansion.perKelvin(-1e-6))
-                .hasMessageContaining("linear expansion coefficient -1.0E-6 1/K is not allowed: it must be zero or more");
+                .hasMessageContaining(
+                        "linear expansion coefficient -1.0E-6 1/K is not allowed: it must be zero or more");
     }
 
     @Test
     void theExceptionKeepsItsParts() {
-        refused(() -> Temperature.celsius(-300))
-                .isInstanceOfSatisfying(OutOfRangeException.class, refused -> {
-                    assertThat(refused.quantity()).isEqualTo("temperature");
-                    assertThat(refused.value()).isEqualTo("-300.0 degC");
-                    assertThat(refused.allowed()).isEqualTo("above -273.15 degC and finite");
-                    assertThat(refused.remedy()).isEqualTo("check the number and its unit");
-                });
+        refused(() -> Temperature.celsius(-300)).isInstanceOfSatisfying(OutOfRangeException.class, refused -> {
+            assertThat(refused.quantity()).isEqualTo("temperature");
+            assertThat(refused.value()).isEqualTo("-300.0 degC");
+            assertThat(refused.allowed()).isEqualTo("above -273.15 degC and finite");
+            assertThat(refused.remedy()).isEqualTo("check the number and its unit");
+        });
     }
 
     private static AbstractThrowableAssert<?, ?> refused(ThrowingCallable call) {

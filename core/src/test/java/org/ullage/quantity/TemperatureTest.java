@@ -12,7 +12,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TemperatureTest {
 
     @ParameterizedTest
-    @CsvSource({"0, 32, 273.15, 491.67", "100, 212, 373.15, 671.67", "-40, -40, 233.15, 419.67", "20, 68, 293.15, 527.67"})
+    @CsvSource({
+        "0, 32, 273.15, 491.67",
+        "100, 212, 373.15, 671.67",
+        "-40, -40, 233.15, 419.67",
+        "20, 68, 293.15, 527.67"
+    })
     void fourScalesMeet(double celsius, double fahrenheit, double kelvins, double rankine) {
         Temperature temperature = Temperature.celsius(celsius);
         assertThat(Temperature.fahrenheit(fahrenheit)).isEqualTo(temperature);

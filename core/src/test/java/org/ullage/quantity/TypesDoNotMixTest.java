@@ -50,13 +50,15 @@ class TypesDoNotMixTest {
         assertThat(errors(corrected)).isEmpty();
         assertThat(errors(mixedUp))
                 .singleElement()
-                .satisfies(error -> assertThat(error.getMessage(Locale.ENGLISH).replace("org.ullage.quantity.", "")).contains(reason));
+                .satisfies(error -> assertThat(error.getMessage(Locale.ENGLISH).replace("org.ullage.quantity.", ""))
+                        .contains(reason));
     }
 
     private static List<Diagnostic<? extends JavaFileObject>> errors(String line) {
         DiagnosticCollector<JavaFileObject> diagnostics = new DiagnosticCollector<>();
         List<String> options = List.of("-proc:none", "-implicit:none", "-cp", classes(), "-Xdiags:verbose");
-        JavacTask task = (JavacTask) COMPILER.getTask(null, null, diagnostics, options, null, List.of(new Snippet(line)));
+        JavacTask task =
+                (JavacTask) COMPILER.getTask(null, null, diagnostics, options, null, List.of(new Snippet(line)));
         try {
             // Attributes the types and stops before any class file is written.
             task.analyze();
@@ -70,7 +72,12 @@ class TypesDoNotMixTest {
 
     private static String classes() {
         try {
-            return Path.of(Quantity.class.getProtectionDomain().getCodeSource().getLocation().toURI()).toString();
+            return Path.of(Quantity.class
+                            .getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toString();
         } catch (URISyntaxException impossible) {
             throw new AssertionError(impossible);
         }
@@ -97,8 +104,7 @@ class TypesDoNotMixTest {
                             %s;
                         }
                     }
-                    """
-                    .formatted(line);
+                    """.formatted(line);
         }
     }
 }

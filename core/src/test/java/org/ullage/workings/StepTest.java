@@ -113,7 +113,9 @@ class StepTest {
     @Test
     void equalPartsMakeEqualSteps() {
         Step step = step("a", Term.of("a", Volume.litres(5)));
-        assertThat(step).isEqualTo(step("a", Term.of("a", Volume.litres(5)))).hasSameHashCodeAs(step("a", Term.of("a", Volume.litres(5))));
+        assertThat(step)
+                .isEqualTo(step("a", Term.of("a", Volume.litres(5))))
+                .hasSameHashCodeAs(step("a", Term.of("a", Volume.litres(5))));
         assertThat(step).isNotEqualTo(step("a", Term.of("a", Volume.litres(6))));
     }
 

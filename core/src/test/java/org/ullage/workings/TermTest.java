@@ -44,7 +44,15 @@ class TermTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 1", "-0.5, -0.5", "0.123456789, 0.123457", "2500000, 2500000", "1e300, 1E+300", "1.5e-9, 1.5E-9", "0, 0"})
+    @CsvSource({
+        "1, 1",
+        "-0.5, -0.5",
+        "0.123456789, 0.123457",
+        "2500000, 2500000",
+        "1e300, 1E+300",
+        "1.5e-9, 1.5E-9",
+        "0, 0"
+    })
     void aPureNumberGetsSixDigits(double number, String text) {
         assertThat(Term.number("n", number).text(UnitSystem.SI)).isEqualTo(text);
         assertThat(Term.number("n", number).quantity()).isNull();
@@ -56,7 +64,8 @@ class TermTest {
         Term pure = Term.of(new Constant("k", 0.14632971213167, "1", source));
         assertThat(pure.text(UnitSystem.IP)).isEqualTo("0.14632971213167");
         assertThat(pure.number()).isEqualTo(0.14632971213167);
-        assertThat(Term.of(Units.CONVENTIONAL_WATER_DENSITY).text(UnitSystem.SI)).isEqualTo("1000 kg/m3");
+        assertThat(Term.of(Units.CONVENTIONAL_WATER_DENSITY).text(UnitSystem.SI))
+                .isEqualTo("1000 kg/m3");
         assertThat(Term.of(Units.STANDARD_GRAVITY)).hasToString("g_n = 9.80665 m/s2");
     }
 
