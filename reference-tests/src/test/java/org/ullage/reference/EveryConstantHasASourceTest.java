@@ -1,0 +1,213 @@
+package org.ullage.reference;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** No number in core or fluids that is not plain arithmetic stands without its source; nor does a table in a file. */
+class EveryConstantHasASourceTest {
+
+    private static final List<Path> MODULES = List.of(Path.of("..", "core"), Path.of("..", "fluids"));
+
+    /** Numbers about text or plain geometry, not about physics, each with the reason. */
+    private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.of(
+            "Digits.PLAIN_FROM", "where printing turns scientific",
+            "Digits.PLAIN_TO", "where printing turns scientific",
+            "PipeCredit.DIMENSIONS", "space has three",
+            "UnreadableQuantityException.LONGEST_ECHO", "characters to print",
+            "Workings.ORDINAL_WIDTH", "characters to print");
+
+    @Test
+    void inCoreAndFluids() {
+        Map<String, String> files = javaFiles();
+        MODULES.forEach(module -> assertThat(files.keySet()).anyMatch(name -> Path.of(name).startsWith(module)));
+        ConstantScan scan = new ConstantScan(files, NOT_ABOUT_PHYSICS.keySet());
+        assertThat(scan.bareNumbers())
+                .as("numbers without a Source beside them")
+                .isEmpty();
+        assertThat(scan.usedExceptions())
+                .as("exceptions that are still needed")
+                .containsExactlyInAnyOrderElementsOf(NOT_ABOUT_PHYSICS.keySet());
+    }
+
+    @Test
+    void inEveryResourceFile() {
+        assertThat(resourceFiles().entrySet().stream()
+                        .filter(file -> !namesItsSource(file.getValue()))
+                        .map(Map.Entry::getKey))
+                .as("resource files without a \"# ... Source: ...\" line in their header")
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "static final double G = 9.81;",
+                "static final double HALF = 0.5;",
+                "static final int LAYERS = 7;",
+                "private static final int LAYERS = 7;",
+                "static final int LISTED = 7;",
+                "static final double DIGITS = 7;",
+                "final int DIGITS = 7;",
+                "static final int DIGITS_OF_X = 7;",
+                "private final int LISTED = 7;",
+                "double f(double t) { return t + 0.5; }",
+                "double f(double t) { return t / 3; }",
+                "Object f(Volume v) { return v.text(3000, LITRE); }",
+                "Object f() { return VolumeFraction.percent(30); }",
+                "static final double[] TABLE = {1, 4.2};",
+                "double f(double t) { return 0.31 + t; }",
+                "double f(double t) { return t * 5; }",
+                "double f(double t) { return t * -1.1; }",
+                "double f(double t) { return t + 100; }",
+                "boolean f(double t) { return t > 100; }",
+                "double f(double t) { return t + 3; }",
+                "int f() { return 0x1F; }",
+                "Object f() { return PressureDifference.bar(1); }",
+                "Object f() { return PressureDifference.bar(0.5); }",
+                "Object f() { return PressureDifference.bar(-2); }",
+                "Object f() { return litres(100); }",
+                "Object f() { return PressureDifference.parse(\"0.3 bar\"); }",
+                "Object f() { return new java.math.BigDecimal(\"9.80665\"); }",
+                "double f() { return Double.parseDouble(\"9.80665\"); }",
+                "Object f() { return rule(0.9, \"a book\"); }",
+                "Object f() { return rule(0.9).from(BOOK); }",
+                "Object f() { return other(rule(0.9), text(BOOK)); }",
+                "Object f() { rule(BOOK); return rule(0.9); }",
+            })
+    void aBareNumberIsCaught(String member) {
+        assertThat(scan(member))
+                .singleElement()
+                .satisfies(bare -> assertThat(bare.toString()).startsWith("Seeded.java:7 "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "private static final long serialVersionUID = 1L;",
+                "private static final int LISTED = 7;",
+                "static final int DIGITS = 4;",
+                "private static final int PERCENT_DECIMALS = 3;",
+                "double f(double t) { return (1 + t) / 2 - 0 * t; }",
+                "double f(double t) { return 0.5 * t + t * -0.5; }",
+                "double f(double t) { return 3 * t * t - 4 * t; }",
+                "double f(double[] n) { return n[27] * n[(int) 28]; }",
+                "Object f(String s) { return s.split(\"x\", -1); }",
+                "Object f(Volume v) { return v.text(LITRE, 6); }",
+                "Object f() { return VolumeFraction.percent(100); }",
+                "double f(double t) { return t / 100 + t * 1e-3 + t * 1_000_000L; }",
+                "Object f() { return PressureDifference.bar(0); }",
+                "Object f() { return litres(0); }",
+                "Object f() { return PressureDifference.parse(given); }",
+                "Object f() { return text(\"3000 gal\"); }",
+                "static final Constant G = new Constant(\"g_n\", 9.80665, \"m/s2\", BOOK);",
+                "static final Constant G = new Constant(\"g_n\", 9.80665, \"m/s2\", Source.published(\"a\", \"b\"));",
+                "static final Constant G = new Constant(\"g_n\", 9.80665, \"m/s2\", Other.TABLE_2);",
+                "Object f() { return rule(0.9, BOOK); }",
+                "Object f() { return rule(PressureDifference.bar(0.3), BOOK); }",
+                "Object f() { return rule(t -> 0.31 + 3.9e-4 * t * t, BOOK); }",
+                "Object f() { return rule(new double[][] {{4, 5}, {6, 7}}, BOOK); }",
+                "Object f() { return rule(0.9, other.source()); }",
+                "Object f(Source given) { return rule(0.9, given); }",
+                "@Deprecated(since = \"1\") int f() { return 1; }",
+            })
+    void arithmeticAndNumbersWithASourcePass(String member) {
+        assertThat(scan(member)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "temperature,density\n0,999.8\n",
+                "# What: density of water\ntemperature,density\n",
+                "# Source:\n0,999.8\n",
+                "0,999.8\n# Source: too late\n",
+            })
+    void aTableWithoutSourceIsCaught(String file) {
+        assertThat(namesItsSource(file)).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"# Source: a book, 2012, table 2\n0,999.8\n", "# What: density   Source: a book\n#\n0,999.8\n"})
+    void aTableWithSourcePasses(String file) {
+        assertThat(namesItsSource(file)).isTrue();
+    }
+
+    private static List<ConstantScan.Bare> scan(String member) {
+        String seeded = """
+                import static org.ullage.quantity.Volume.litres;
+                import org.ullage.provenance.Source;
+                class Seeded {
+                    private static final Source BOOK = Source.published("a book", "p. 1");
+
+
+                    %s
+                }
+                """
+                .formatted(member);
+        return new ConstantScan(
+                        Map.of(
+                                "Seeded.java", seeded,
+                                "VolumeFraction.java",
+                                "class VolumeFraction extends Quantity<VolumeFraction, VolumeFraction> {}",
+                                "Volume.java", "class Volume extends AdditiveQuantity<Volume, Volume> {}",
+                                "PressureDifference.java",
+                                "class PressureDifference extends AdditiveQuantity<PressureDifference, Pressure> {}",
+                                "Other.java", "class Other { static final Source TABLE_2 = null; }",
+                                "Source.java",
+                                "record Source(String d) { static Source published(String d, String p) { return null; } }",
+                                "Constant.java", "record Constant(Source source) { public Source source() { return source; } }"),
+                        Set.of("Seeded.LISTED"))
+                .bareNumbers();
+    }
+
+    private static boolean namesItsSource(String file) {
+        return file.lines().takeWhile(line -> line.startsWith("#")).anyMatch(line -> line.matches("#.*\\bSource:\\s*\\S.*"));
+    }
+
+    private static Map<String, String> javaFiles() {
+        return files(Path.of("src", "main", "java"), ".java");
+    }
+
+    private static Map<String, String> resourceFiles() {
+        return files(Path.of("src", "main", "resources"), "");
+    }
+
+    private static Map<String, String> files(Path below, String ending) {
+        return MODULES.stream()
+                .map(module -> module.resolve(below))
+                .filter(Files::isDirectory)
+                .flatMap(EveryConstantHasASourceTest::walk)
+                .filter(file -> file.toString().endsWith(ending))
+                .collect(Collectors.toMap(Path::toString, EveryConstantHasASourceTest::text, (a, b) -> a, TreeMap::new));
+    }
+
+    private static Stream<Path> walk(Path directory) {
+        try (Stream<Path> files = Files.walk(directory)) {
+            return files.filter(Files::isRegularFile).toList().stream();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+}
