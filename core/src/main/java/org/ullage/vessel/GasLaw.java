@@ -135,7 +135,7 @@ public final class GasLaw {
         }
     }
 
-    private static void requireNotNegative(String name, Volume volume) {
+    static void requireNotNegative(String name, Volume volume) {
         if (volume.si() < 0) {
             throw new OutOfRangeException(
                     name, both(volume), "zero or more", "check the order of the temperatures and the sign");
