@@ -5,6 +5,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.ullage.fluids.Water;
 import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.method.SizingJob;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.quantity.AbsolutePressure;
@@ -49,8 +50,7 @@ public class SizingJobs {
         return new SizingJob(
                 Loop.withContents(Volume.ofSi(contents[i])).steel().filledWith(Water.IAPWS_IF97),
                 VesselType.bladder(),
-                Temperature.ofSi(cold[i]),
-                Temperature.ofSi(hot[i]),
+                LoopTemperatures.between(Temperature.ofSi(cold[i]), Temperature.ofSi(hot[i])),
                 pressures);
     }
 

@@ -34,7 +34,6 @@ final class AshraeMethod {
     static final Method METHOD = Method.named(
                     "ashrae", "ASHRAE Handbook (HVAC Systems and Equipment)", DIAPHRAGM_EQUATION)
             .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER, VesselKind.PLAIN_STEEL, VesselKind.OPEN)
-            .meaningOfHot("the higher of the two temperatures of the loop; for chilled water the plant-off temperature")
             .expansion(new DensityExpansion(DIAPHRAGM_EQUATION))
             .pipeCredit(PipeCredit.SUBTRACTED)
             .coldPressure(COLD)

@@ -66,7 +66,7 @@ final class AsmeMethod {
 
     static final Method METHOD = Method.named("asme-iv", "ASME BPVC Section IV / IMC formula", FORMULA)
             .vessels(VesselKind.PLAIN_STEEL, VesselKind.DIAPHRAGM, VesselKind.BLADDER)
-            .meaningOfHot("average operating temperature, the mean of supply and return")
+            .hotBasis(HotBasis.MEAN)
             .expansion(new PolynomialExpansion(
                     Units.FAHRENHEIT, LINE_AT_ZERO, SLOPE, NO_SQUARE, TEMPERATURES, null, FORMULA))
             .pipeCredit(PipeCredit.INCLUDED)

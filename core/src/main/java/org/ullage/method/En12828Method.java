@@ -32,7 +32,6 @@ final class En12828Method {
 
     static final Method METHOD = Method.named("en-12828", "EN 12828 (2012+A1:2014), Annex D", ANNEX)
             .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER)
-            .meaningOfHot("highest operating temperature, best the highest the boiler can be set to")
             .expansion(EuropeanExpansion.of(EXPANSION_TABLE, new DensityExpansion(MIXTURES)))
             .pipeCredit(PipeCredit.NONE)
             .reserve(WaterReserve.ofContents(VolumeFraction.percent(0.5), Volume.litres(3), ANNEX)

@@ -35,7 +35,7 @@ public final class Method implements Serializable {
     private record Conventions(
             String name,
             String title,
-            String meaningOfHot,
+            HotBasis hotBasis,
             Set<VesselKind> kinds,
             ExpansionRule expansion,
             PipeCredit pipeCredit,
@@ -105,12 +105,12 @@ public final class Method implements Serializable {
     }
 
     /**
-     * What the method means by the highest temperature.
+     * Which temperature the method means by hot.
      *
-     * @return in words
+     * @return the convention
      */
-    public String meaningOfHot() {
-        return conventions.meaningOfHot;
+    public HotBasis hotBasis() {
+        return conventions.hotBasis;
     }
 
     /**
@@ -218,6 +218,16 @@ public final class Method implements Serializable {
     }
 
     /**
+     * A copy that means another temperature by hot.
+     *
+     * @param hotBasis the convention
+     * @return the copy
+     */
+    public Method with(HotBasis hotBasis) {
+        return new Builder(this).hotBasis(hotBasis).build();
+    }
+
+    /**
      * A copy with another expansion.
      *
      * @param expansion the convention
@@ -294,7 +304,7 @@ public final class Method implements Serializable {
      */
     @Override
     public String toString() {
-        return title() + "\n  highest temperature: " + meaningOfHot() + "\n  expansion: " + expansion()
+        return title() + "\n  hot means: " + hotBasis() + "\n  expansion: " + expansion()
                 + "\n  pipe credit: "
                 + pipeCredit() + "\n  reserve: " + reserve() + "\n  cold pressure: " + coldPressure()
                 + "\n  final pressure: " + finalPressure();
@@ -306,7 +316,7 @@ public final class Method implements Serializable {
         private String name;
         private String title;
         private final Source source;
-        private String meaningOfHot = "highest operating temperature";
+        private HotBasis hotBasis = HotBasis.HIGHEST_OPERATING;
         private Set<VesselKind> kinds = EnumSet.noneOf(VesselKind.class);
         private @Nullable ExpansionRule expansion;
         private @Nullable PipeCredit pipeCredit;
@@ -325,7 +335,7 @@ public final class Method implements Serializable {
 
         private Builder(Method method) {
             this(method.name(), method.title(), method.source());
-            meaningOfHot = method.meaningOfHot();
+            hotBasis = method.hotBasis();
             kinds = method.kinds();
             expansion = method.expansion();
             pipeCredit = method.pipeCredit();
@@ -350,13 +360,13 @@ public final class Method implements Serializable {
         }
 
         /**
-         * Sets what is meant by the highest temperature.
+         * Sets which temperature is meant by hot; the highest operating one if not set.
          *
-         * @param meaning in words
+         * @param hotBasis the convention
          * @return this builder
          */
-        public Builder meaningOfHot(String meaning) {
-            this.meaningOfHot = meaning;
+        public Builder hotBasis(HotBasis hotBasis) {
+            this.hotBasis = hotBasis;
             return this;
         }
 
@@ -463,7 +473,7 @@ public final class Method implements Serializable {
             return new Method(new Conventions(
                     name,
                     title,
-                    meaningOfHot,
+                    hotBasis,
                     Set.copyOf(kinds),
                     required(expansion, "an expansion rule"),
                     required(pipeCredit, "a pipe credit"),

@@ -19,7 +19,7 @@ final class RaccoltaRMethod {
     static final Method METHOD = Method.named(
                     "raccolta-r", "INAIL Raccolta R (2009), R.3.B par. 4.2", EuropeanExpansion.RACCOLTA_R)
             .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER, VesselKind.PLAIN_STEEL)
-            .meaningOfHot("temperature at which the safety device really acts: its setting plus its positive tolerance")
+            .hotBasis(HotBasis.SAFETY_DEVICE)
             .expansion(EuropeanExpansion.of(EuropeanExpansion.RACCOLTA_R, null))
             .pipeCredit(PipeCredit.NONE)
             .coldPressure(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.15), EuropeanExpansion.RACCOLTA_R)

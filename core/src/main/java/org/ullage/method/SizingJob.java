@@ -1,13 +1,11 @@
 package org.ullage.method;
 
 import java.io.Serializable;
-import org.jspecify.annotations.Nullable;
 import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.quantity.MissingInputException;
-import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
-import org.ullage.quantity.Units;
 import org.ullage.vessel.VesselType;
 
 /**
@@ -15,37 +13,11 @@ import org.ullage.vessel.VesselType;
  *
  * @param loop contents, pipe and fluid
  * @param vessel kind of vessel wanted
- * @param cold lowest (or fill) temperature, or null if not given
- * @param hot highest temperature in the sense of the method, or null if not given
+ * @param temperatures the temperatures that were given
  * @param pressures the pressures that were given
  */
-public record SizingJob(
-        Loop loop,
-        VesselType vessel,
-        @Nullable Temperature cold,
-        @Nullable Temperature hot,
-        PressureInputs pressures) implements Serializable {
-
-    /**
-     * Checks the order of the temperatures.
-     *
-     * @param loop contents, pipe and fluid
-     * @param vessel kind of vessel wanted
-     * @param cold lowest temperature, or null
-     * @param hot highest temperature, or null
-     * @param pressures the pressures that were given
-     * @throws OutOfRangeException if the highest temperature is not above the lowest
-     */
-    public SizingJob {
-        if (cold != null && hot != null && hot.si() <= cold.si()) {
-            throw new OutOfRangeException(
-                    "highest temperature",
-                    hot.text(Units.CELSIUS) + " (" + hot.text(Units.FAHRENHEIT) + ")",
-                    "above the lowest temperature " + cold.text(Units.CELSIUS) + " (" + cold.text(Units.FAHRENHEIT)
-                            + ")",
-                    "check that the two were not swapped and that their units are right");
-        }
-    }
+public record SizingJob(Loop loop, VesselType vessel, LoopTemperatures temperatures, PressureInputs pressures)
+        implements Serializable {
 
     /**
      * The lowest temperature, for a method that cannot do without.
@@ -55,6 +27,7 @@ public record SizingJob(
      * @throws MissingInputException if it was not given
      */
     Temperature requireCold(String neededBy) {
+        Temperature cold = temperatures.cold();
         if (cold == null) {
             throw new MissingInputException("lowest (fill) temperature", neededBy, "give the cold temperature");
         }
@@ -62,13 +35,15 @@ public record SizingJob(
     }
 
     /**
-     * The highest temperature, for a method that cannot do without.
+     * The highest temperature in the sense of a method.
      *
+     * @param basis which temperature the method means
      * @param neededBy the method's title
      * @return the temperature
      * @throws MissingInputException if it was not given
      */
-    Temperature requireHot(String neededBy) {
+    Temperature requireHot(HotBasis basis, String neededBy) {
+        Temperature hot = basis.of(temperatures);
         if (hot == null) {
             throw new MissingInputException("highest temperature", neededBy, "give the hot temperature");
         }

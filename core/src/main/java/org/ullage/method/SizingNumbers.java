@@ -91,7 +91,8 @@ final class SizingNumbers implements Serializable {
         return method.coldPressure().countsVapourPressure()
                 ? job.loop()
                         .fluid()
-                        .vapourPressureSi(job.requireHot(method.title()).si())
+                        .vapourPressureSi(job.requireHot(method.hotBasis(), method.title())
+                                .si())
                 : 0;
     }
 
@@ -147,8 +148,8 @@ final class SizingNumbers implements Serializable {
     }
 
     private ThermalStates states() {
-        double hot = job.requireHot(method.title()).si();
-        boolean coldGiven = job.cold() != null;
+        double hot = job.requireHot(method.hotBasis(), method.title()).si();
+        boolean coldGiven = job.temperatures().cold() != null;
         boolean needsCold =
                 method.expansion().needsCold(job.loop().fluid()) || method.pipeCredit() == PipeCredit.SUBTRACTED;
         double cold = coldGiven || needsCold ? job.requireCold(method.title()).si() : hot;

@@ -1,6 +1,7 @@
 package org.ullage.sizing;
 
 import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
@@ -44,11 +45,22 @@ public final class VesselSizing {
          * Gives both ends of the temperature range.
          *
          * @param cold lowest (or fill) temperature
-         * @param hot highest temperature, in the sense of the method ({@link Method#meaningOfHot()})
+         * @param hot highest temperature, in the sense of the method ({@link Method#hotBasis()})
          * @return the step that asks for the vessel
+         * @throws OutOfRangeException if the highest is not above the lowest
          */
         public VesselStep between(Temperature cold, Temperature hot) {
-            return new VesselStep(loop, cold, hot);
+            return temperatures(LoopTemperatures.between(cold, hot));
+        }
+
+        /**
+         * Gives all temperatures that are known, for methods that do not mean the same one by hot.
+         *
+         * @param temperatures the temperatures
+         * @return the step that asks for the vessel
+         */
+        public VesselStep temperatures(LoopTemperatures temperatures) {
+            return new VesselStep(loop, temperatures);
         }
     }
 
@@ -56,13 +68,11 @@ public final class VesselSizing {
     public static final class VesselStep {
 
         private final Loop loop;
-        private final Temperature cold;
-        private final Temperature hot;
+        private final LoopTemperatures temperatures;
 
-        private VesselStep(Loop loop, Temperature cold, Temperature hot) {
+        private VesselStep(Loop loop, LoopTemperatures temperatures) {
             this.loop = loop;
-            this.cold = cold;
-            this.hot = hot;
+            this.temperatures = temperatures;
         }
 
         /**
@@ -85,7 +95,7 @@ public final class VesselSizing {
         }
 
         private SizingJob job(VesselType vessel) {
-            return new SizingJob(loop, vessel, cold, hot, PressureInputs.NONE);
+            return new SizingJob(loop, vessel, temperatures, PressureInputs.NONE);
         }
     }
 
@@ -223,6 +233,6 @@ public final class VesselSizing {
     }
 
     private static SizingJob with(SizingJob job, PressureInputs pressures) {
-        return new SizingJob(job.loop(), job.vessel(), job.cold(), job.hot(), pressures);
+        return new SizingJob(job.loop(), job.vessel(), job.temperatures(), pressures);
     }
 }

@@ -3,6 +3,7 @@ package org.ullage.method;
 import org.jspecify.annotations.Nullable;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
@@ -20,11 +21,11 @@ final class Jobs {
     private Jobs() {}
 
     static SizingJob steel(LoopFluid fluid, VesselType vessel, @Nullable Temperature cold, Temperature hot) {
-        return new SizingJob(loop(fluid), vessel, cold, hot, HOUSE_BLOCK);
+        return new SizingJob(loop(fluid), vessel, LoopTemperatures.between(cold, hot), HOUSE_BLOCK);
     }
 
     static SizingJob with(SizingJob job, PressureInputs pressures) {
-        return new SizingJob(job.loop(), job.vessel(), job.cold(), job.hot(), pressures);
+        return new SizingJob(job.loop(), job.vessel(), job.temperatures(), pressures);
     }
 
     static Loop loop(LoopFluid fluid) {

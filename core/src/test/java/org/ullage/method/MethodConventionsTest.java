@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.provenance.Source;
@@ -262,7 +263,8 @@ class MethodConventionsTest {
         Loop loop = Loop.withContents(Volume.litres(1000))
                 .pipe(new PipeMaterial("soft", LinearExpansion.perKelvin(2e-4), Source.given()))
                 .filledWith(TestFluid.WATER);
-        SizingJob job = new SizingJob(loop, VesselType.bladder(), TEN, EIGHTY, Jobs.HOUSE_BLOCK);
+        SizingJob job =
+                new SizingJob(loop, VesselType.bladder(), LoopTemperatures.between(TEN, EIGHTY), Jobs.HOUSE_BLOCK);
         assertThatThrownBy(() -> Methods.ASHRAE.size(job))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("net expansion");
@@ -283,12 +285,12 @@ class MethodConventionsTest {
                 .anyMatch(text -> text.contains("takes no pipe credit"));
         Loop unknownPipe =
                 Loop.withContents(Volume.litres(1000)).pipeNotStated().filledWith(TestFluid.WATER);
-        assertThat(texts(Methods.ASHRAE.size(
-                        new SizingJob(unknownPipe, VesselType.bladder(), TEN, EIGHTY, Jobs.HOUSE_BLOCK))))
+        assertThat(texts(Methods.ASHRAE.size(new SizingJob(
+                        unknownPipe, VesselType.bladder(), LoopTemperatures.between(TEN, EIGHTY), Jobs.HOUSE_BLOCK))))
                 .anyMatch(text -> text.contains("no pipe credit was taken"));
         Loop copper = Loop.withContents(Volume.litres(1000)).copper().filledWith(TestFluid.WATER);
-        assertThat(texts(Methods.ASME_IV.size(
-                        new SizingJob(copper, VesselType.bladder(), TEN, EIGHTY, Jobs.HOUSE_BLOCK))))
+        assertThat(texts(Methods.ASME_IV.size(new SizingJob(
+                        copper, VesselType.bladder(), LoopTemperatures.between(TEN, EIGHTY), Jobs.HOUSE_BLOCK))))
                 .anyMatch(text -> text.contains("net of steel pipe"));
     }
 

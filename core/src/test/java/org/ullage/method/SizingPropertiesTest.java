@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
@@ -90,7 +91,10 @@ class SizingPropertiesTest {
                     .withStaticHead(Length.metres(head))
                     .withReliefSetting(GaugePressure.bar(relief));
             Sizing sizing = method.size(new SizingJob(
-                    loop, VesselType.of(kind), Temperature.celsius(cold), Temperature.celsius(hot), pressures));
+                    loop,
+                    VesselType.of(kind),
+                    LoopTemperatures.between(Temperature.celsius(cold), Temperature.celsius(hot)),
+                    pressures));
             assertThat(sizing.requiredVolume().si()).isPositive().isFinite();
             assertThat(sizing.workings().steps()).isNotEmpty();
             assertThat(sizing.warnings()).isNotNull();
@@ -106,6 +110,10 @@ class SizingPropertiesTest {
         Loop loop = Loop.withContents(Volume.litres(litres)).steel().filledWith(TestFluid.WATER);
         PressureInputs pressures =
                 PressureInputs.NONE.withStaticHead(Length.metres(head)).withReliefSetting(GaugePressure.bar(relief));
-        return new SizingJob(loop, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(hot), pressures);
+        return new SizingJob(
+                loop,
+                VesselType.bladder(),
+                LoopTemperatures.between(Temperature.celsius(10), Temperature.celsius(hot)),
+                pressures);
     }
 }
