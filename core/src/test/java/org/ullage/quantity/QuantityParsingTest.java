@@ -17,6 +17,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** From text to a quantity, and what is said when that fails. */
 class QuantityParsingTest {
 
+    /** Text takes three ways through the parser: gauge, absolute and neither. */
+    private static final List<QuantityType<?, ?>> ONE_OF_EACH_BASIS = QuantityType.ALL.stream()
+            .filter(type ->
+                    List.of("gauge pressure", "absolute pressure", "volume").contains(type.name()))
+            .toList();
+
     static Stream<QuantityType<?, ?>> types() {
         return QuantityType.ALL.stream();
     }
@@ -210,12 +216,6 @@ class QuantityParsingTest {
                 "5 " + "g".repeat(length),
                 "x".repeat(length));
     }
-
-    /** Text takes three ways through the parser: gauge, absolute and neither. */
-    private static final List<QuantityType<?, ?>> ONE_OF_EACH_BASIS = QuantityType.ALL.stream()
-            .filter(type ->
-                    List.of("gauge pressure", "absolute pressure", "volume").contains(type.name()))
-            .toList();
 
     /** A matcher that tries every split of such a text needs minutes; the limit only tells that from a linear one. */
     @ParameterizedTest

@@ -82,6 +82,8 @@ class QuantityTest {
         assertThat(MassFraction.percent(2)).isEqualTo(MassFraction.of(2, Units.MASS_PERCENT));
         assertThat(VolumeFraction.percent(2)).isEqualTo(VolumeFraction.of(2, Units.VOLUME_PERCENT));
         assertThat(LinearExpansion.perKelvin(2)).isEqualTo(LinearExpansion.of(2, Units.PER_KELVIN));
+        assertThat(LinearExpansion.perFahrenheitDegree(2))
+                .isEqualTo(LinearExpansion.of(2, Units.PER_FAHRENHEIT_DEGREE));
     }
 
     @ParameterizedTest

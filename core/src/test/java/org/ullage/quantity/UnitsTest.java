@@ -1,7 +1,12 @@
 package org.ullage.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.lang.reflect.Field;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,6 +55,38 @@ class UnitsTest {
             assertThat(unit.source().document()).isNotBlank();
         });
         assertThat(Units.US_GALLON.otherNames()).containsExactly("US gal", "gallon", "gallons");
+    }
+
+    @ParameterizedTest
+    @MethodSource("types")
+    <Q extends Quantity<Q, D>, D> void aStreamBringsAUnitBack(QuantityType<Q, D> type) throws Exception {
+        for (Unit<D> unit : type.units()) {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+                out.writeObject(unit);
+            }
+            try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+                assertThat(in.readObject()).isEqualTo(unit).hasSameHashCodeAs(unit);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("types")
+    <Q extends Quantity<Q, D>, D> void unitsOfOneTypeAreAllDifferent(QuantityType<Q, D> type) {
+        assertThat(type.units()).doesNotHaveDuplicates().doesNotContainNull();
+        assertThat((Object) type.units().get(0))
+                .isNotEqualTo(type.units().get(0).symbol());
+    }
+
+    /** The calculation path: the same number as {@code in}, but for the last digits that the search tidies up. */
+    @ParameterizedTest
+    @MethodSource("types")
+    <Q extends Quantity<Q, D>, D> void numberOfIsTheUntidiedNumber(QuantityType<Q, D> type) {
+        for (Unit<D> unit : type.units()) {
+            double tidy = type.example().in(unit);
+            assertThat(unit.numberOf(type.example().si())).isCloseTo(tidy, within(2 * Math.ulp(tidy)));
+        }
     }
 
     @Test

@@ -4,6 +4,7 @@ import com.sun.source.tree.AnnotationTree;
 import com.sun.source.tree.ArrayAccessTree;
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.ConditionalExpressionTree;
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.IdentifierTree;
 import com.sun.source.tree.ImportTree;
@@ -61,7 +62,8 @@ final class ConstantScan {
     private static final Pattern ABOUT_PRINTING = Pattern.compile("([A-Z_]+_)?(DIGITS|DECIMALS)");
 
     /** Calls that turn text into a number. */
-    private static final Set<String> NUMBER_READERS = Set.of("parse", "valueOf", "parseDouble", "parseInt", "parseLong");
+    private static final Set<String> NUMBER_READERS =
+            Set.of("parse", "valueOf", "parseDouble", "parseInt", "parseLong");
 
     private static final Tree.Kind[] SCALING = {
         Tree.Kind.MULTIPLY, Tree.Kind.DIVIDE, Tree.Kind.MULTIPLY_ASSIGNMENT, Tree.Kind.DIVIDE_ASSIGNMENT
@@ -135,7 +137,7 @@ final class ConstantScan {
                     && type.getExtendsClause().toString().matches("(Additive)?Quantity<.*")) {
                 quantityTypes.add(type.getSimpleName().toString());
             }
-            return super.visitClass(type, unused);
+            return super.visitClass(type, null);
         }
     }
 
@@ -164,7 +166,7 @@ final class ConstantScan {
         public Void visitClass(ClassTree tree, Void unused) {
             String outer = type;
             type = tree.getSimpleName().toString();
-            super.visitClass(tree, unused);
+            super.visitClass(tree, null);
             type = outer;
             return null;
         }
@@ -175,7 +177,7 @@ final class ConstantScan {
                 declared.sources().add(tree.getName().toString());
                 sourceFields.add(type + "." + tree.getName());
             }
-            return super.visitVariable(tree, unused);
+            return super.visitVariable(tree, null);
         }
 
         @Override
@@ -183,7 +185,7 @@ final class ConstantScan {
             if (tree.getReturnType() != null && lastName(tree.getReturnType()).equals("Source")) {
                 sourceMethods.add(tree.getName().toString());
             }
-            return super.visitMethod(tree, unused);
+            return super.visitMethod(tree, null);
         }
     }
 
@@ -217,16 +219,17 @@ final class ConstantScan {
 
         private boolean isNumber(LiteralTree tree) {
             return tree.getValue() instanceof Number
-                    || tree.getValue() instanceof String text
+                    || (tree.getValue() instanceof String text
                             && STARTS_AS_NUMBER.matcher(text).matches()
-                            && isArgumentOfNumberReader();
+                            && isArgumentOfNumberReader());
         }
 
         private boolean isArgumentOfNumberReader() {
             Tree parent = getCurrentPath().getParentPath().getLeaf();
-            return parent instanceof MethodInvocationTree call
-                            && NUMBER_READERS.contains(lastName(call.getMethodSelect()))
-                    || parent instanceof NewClassTree made && lastName(made.getIdentifier()).startsWith("Big");
+            return (parent instanceof MethodInvocationTree call
+                            && NUMBER_READERS.contains(lastName(call.getMethodSelect())))
+                    || (parent instanceof NewClassTree made
+                            && lastName(made.getIdentifier()).startsWith("Big"));
         }
 
         /**
@@ -251,19 +254,20 @@ final class ConstantScan {
             TreePath place = placeOfNumber();
             Tree parent = place.getLeaf();
             if (parent instanceof MethodInvocationTree call && isFactory(call.getMethodSelect())) {
-                return isOneOf(value, "0") || lastName(call.getMethodSelect()).equals("percent") && isOneOf(value, "100");
+                return isOneOf(value, "0")
+                        || (lastName(call.getMethodSelect()).equals("percent") && isOneOf(value, "100"));
             }
             if (isField(place)) {
                 return false;
             }
             return isOneOf(value, "0", "1", "2")
-                    || isOneOf(parent, Tree.Kind.MULTIPLY) && isOneOf(value, "0.5", "3", "4")
-                    || isOneOf(parent, SCALING) && isPowerOfTen(value)
+                    || (isOneOf(parent, Tree.Kind.MULTIPLY) && isOneOf(value, "0.5", "3", "4"))
+                    || (isOneOf(parent, SCALING) && isPowerOfTen(value))
                     || parent instanceof ArrayAccessTree
-                    || parent instanceof MethodInvocationTree call && isDigitsToPrint(call, tree);
+                    || (parent instanceof MethodInvocationTree call && isDigitsToPrint(call, tree));
         }
 
-        /** What the number stands in, without brackets, casts and signs around it. */
+        /** What the number stands in, without the brackets, casts, signs and choices around it. */
         private TreePath placeOfNumber() {
             TreePath place = getCurrentPath().getParentPath();
             while (isTransparent(place.getLeaf())) {
@@ -273,22 +277,27 @@ final class ConstantScan {
         }
 
         private boolean isDigitsToPrint(MethodInvocationTree call, LiteralTree number) {
-            return lastName(call.getMethodSelect()).equals("text") && call.getArguments().indexOf(number) == 1;
+            return lastName(call.getMethodSelect()).equals("text")
+                    && call.getArguments().indexOf(number) == 1;
         }
 
         private boolean isTransparent(Tree tree) {
-            return tree instanceof ParenthesizedTree || tree instanceof TypeCastTree || isOneOf(tree, Tree.Kind.UNARY_MINUS);
+            return tree instanceof ParenthesizedTree
+                    || tree instanceof TypeCastTree
+                    || tree instanceof ConditionalExpressionTree
+                    || isOneOf(tree, Tree.Kind.UNARY_MINUS);
         }
 
         private boolean isFactory(ExpressionTree method) {
-            return method instanceof IdentifierTree name
-                            && declared.factories().contains(name.getName().toString())
-                    || method instanceof MemberSelectTree member
-                            && quantityTypes.contains(lastName(member.getExpression()));
+            return (method instanceof IdentifierTree name
+                            && declared.factories().contains(name.getName().toString()))
+                    || (method instanceof MemberSelectTree member
+                            && quantityTypes.contains(lastName(member.getExpression())));
         }
 
         private boolean isField(TreePath path) {
-            return path.getLeaf() instanceof VariableTree && path.getParentPath().getLeaf() instanceof ClassTree;
+            return path.getLeaf() instanceof VariableTree
+                    && path.getParentPath().getLeaf() instanceof ClassTree;
         }
 
         /** Walks out from the literal to the member it is in. */

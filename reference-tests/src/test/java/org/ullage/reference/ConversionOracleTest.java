@@ -67,10 +67,26 @@ class ConversionOracleTest {
         return Stream.of(
                 row(Units.PASCAL, PressureDifference.of(1, Units.PASCAL).si(), pascal, pascal),
                 row(Units.KILOPASCAL, PressureDifference.kilopascals(1).si(), MetricPrefix.KILO(SI.PASCAL), pascal),
-                row(Units.MEGAPASCAL, PressureDifference.of(1, Units.MEGAPASCAL).si(), MetricPrefix.MEGA(SI.PASCAL), pascal),
-                row(Units.MILLIBAR, PressureDifference.of(1, Units.MILLIBAR).si(), MetricPrefix.HECTO(SI.PASCAL), pascal),
-                row(Units.PSI, PressureDifference.psi(1).si(), Imperial.POUND_FORCE.divide(USCustomary.INCH.pow(2)), pascal),
-                row(Units.METRE_OF_WATER, PressureDifference.of(1, Units.METRE_OF_WATER).si(), metreOfWater, pascal),
+                row(
+                        Units.MEGAPASCAL,
+                        PressureDifference.of(1, Units.MEGAPASCAL).si(),
+                        MetricPrefix.MEGA(SI.PASCAL),
+                        pascal),
+                row(
+                        Units.MILLIBAR,
+                        PressureDifference.of(1, Units.MILLIBAR).si(),
+                        MetricPrefix.HECTO(SI.PASCAL),
+                        pascal),
+                row(
+                        Units.PSI,
+                        PressureDifference.psi(1).si(),
+                        Imperial.POUND_FORCE.divide(USCustomary.INCH.pow(2)),
+                        pascal),
+                row(
+                        Units.METRE_OF_WATER,
+                        PressureDifference.of(1, Units.METRE_OF_WATER).si(),
+                        metreOfWater,
+                        pascal),
                 row(
                         Units.FOOT_OF_WATER,
                         PressureDifference.of(1, Units.FOOT_OF_WATER).si(),
@@ -91,13 +107,21 @@ class ConversionOracleTest {
                 row(Units.KILOGRAM, Mass.kilograms(1).si(), SI.KILOGRAM, SI.KILOGRAM),
                 row(Units.GRAM, Mass.of(1, Units.GRAM).si(), SI.GRAM, SI.KILOGRAM),
                 row(Units.POUND, Mass.pounds(1).si(), USCustomary.POUND, SI.KILOGRAM),
-                row(Units.KILOGRAM_PER_CUBIC_METRE, Density.kilogramsPerCubicMetre(1).si(), perVolume, perVolume),
+                row(
+                        Units.KILOGRAM_PER_CUBIC_METRE,
+                        Density.kilogramsPerCubicMetre(1).si(),
+                        perVolume,
+                        perVolume),
                 row(
                         Units.POUND_PER_CUBIC_FOOT,
                         Density.of(1, Units.POUND_PER_CUBIC_FOOT).si(),
                         USCustomary.POUND.divide(cubicFoot),
                         perVolume),
-                row(Units.CUBIC_METRE_PER_KILOGRAM, SpecificVolume.cubicMetresPerKilogram(1).si(), perMass, perMass),
+                row(
+                        Units.CUBIC_METRE_PER_KILOGRAM,
+                        SpecificVolume.cubicMetresPerKilogram(1).si(),
+                        perMass,
+                        perMass),
                 row(
                         Units.LITRE_PER_KILOGRAM,
                         SpecificVolume.of(1, Units.LITRE_PER_KILOGRAM).si(),
@@ -114,7 +138,11 @@ class ConversionOracleTest {
                 row(Units.KILONEWTON, Force.of(1, Units.KILONEWTON).si(), MetricPrefix.KILO(SI.NEWTON), SI.NEWTON),
                 row(Units.POUND_FORCE, Force.poundsForce(1).si(), Imperial.POUND_FORCE, SI.NEWTON),
                 row(Units.MASS_PERCENT, MassFraction.percent(1).si(), SI.PERCENT, AbstractUnit.ONE),
-                row(Units.MASS_FRACTION, MassFraction.of(1, Units.MASS_FRACTION).si(), AbstractUnit.ONE, AbstractUnit.ONE),
+                row(
+                        Units.MASS_FRACTION,
+                        MassFraction.of(1, Units.MASS_FRACTION).si(),
+                        AbstractUnit.ONE,
+                        AbstractUnit.ONE),
                 row(Units.VOLUME_PERCENT, VolumeFraction.percent(1).si(), SI.PERCENT, AbstractUnit.ONE),
                 row(
                         Units.VOLUME_FRACTION,
@@ -193,7 +221,11 @@ class ConversionOracleTest {
                         metreOfWater.multiply(foot),
                         one),
                 new Definition(
-                        Units.KELVIN_DIFFERENCE, TemperatureDifference.kelvins(1).si(), "1 K", one, one),
+                        Units.KELVIN_DIFFERENCE,
+                        TemperatureDifference.kelvins(1).si(),
+                        "1 K",
+                        one,
+                        one),
                 new Definition(
                         Units.CELSIUS_DIFFERENCE,
                         TemperatureDifference.of(1, Units.CELSIUS_DIFFERENCE).si(),
