@@ -35,7 +35,7 @@ final class En12828Method {
             .expansion(EuropeanExpansion.of(EXPANSION_TABLE, new DensityExpansion(MIXTURES)))
             .pipeCredit(PipeCredit.NONE)
             .reserve(WaterReserve.ofContents(VolumeFraction.percent(0.5), Volume.litres(3), ANNEX)
-                    .orOfSmallVessel(Volume.litres(15), VolumeFraction.percent(20)))
+                    .orOfSmallVessel(Volume.litres(15), VolumeFraction.percent(20), ANNEX))
             .coldPressure(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), NEW_MARGIN)
                     .orVapourPressure())
             .finalPressure(new FinalPressureRule(0.9, PressureDifference.bar(0.5), ANNEX))

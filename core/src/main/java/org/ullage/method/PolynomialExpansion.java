@@ -9,7 +9,6 @@ import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
-import org.ullage.quantity.TemperatureDifference;
 import org.ullage.quantity.Unit;
 import org.ullage.workings.Caution;
 import org.ullage.workings.Step;
@@ -38,7 +37,8 @@ public record PolynomialExpansion(
         implements ExpansionRule {
 
     /** A fill temperature this close to the rule's own makes no difference worth a warning. */
-    private static final TemperatureDifference SAME_FILL = TemperatureDifference.kelvins(10);
+    private static final Constant SAME_FILL = new Constant(
+            "dt_fill", 10, "K", Source.computed("IAPWS-IF97", "water expands by 0.15 % or less from 10 degC +- 10 K"));
 
     @Override
     public double fraction(LoopFluid fluid, ThermalStates states) {
@@ -119,7 +119,7 @@ public record PolynomialExpansion(
     }
 
     private boolean isFarFromRulesFill(ThermalStates states) {
-        return Math.abs(states.coldKelvins() - range.countsFrom().si()) > SAME_FILL.si();
+        return Math.abs(states.coldKelvins() - range.countsFrom().si()) > SAME_FILL.value();
     }
 
     /**

@@ -23,7 +23,7 @@ final class RaccoltaRMethod {
             .expansion(EuropeanExpansion.of(EuropeanExpansion.RACCOLTA_R, null))
             .pipeCredit(PipeCredit.NONE)
             .coldPressure(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.15), EuropeanExpansion.RACCOLTA_R)
-                    .notBelow(AbsolutePressure.bar(1.5)))
+                    .notBelow(AbsolutePressure.bar(1.5), EuropeanExpansion.RACCOLTA_R))
             .finalPressure(FinalPressureRule.setting(EuropeanExpansion.RACCOLTA_R))
             .atmosphere(new AtmosphereRule(AbsolutePressure.bar(1), ONE_BAR))
             .build();

@@ -48,10 +48,11 @@ public record WaterReserve(
      *
      * @param upTo largest nominal volume that counts as small
      * @param share share of the small vessel's nominal volume
+     * @param whole where the rule with its exception comes from
      * @return a new rule
      */
-    public WaterReserve orOfSmallVessel(Volume upTo, VolumeFraction share) {
-        return new WaterReserve(shareOfContents, least, upTo, share, source);
+    public WaterReserve orOfSmallVessel(Volume upTo, VolumeFraction share, Source whole) {
+        return new WaterReserve(shareOfContents, least, upTo, share, whole);
     }
 
     /**

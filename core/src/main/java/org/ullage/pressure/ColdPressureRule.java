@@ -52,10 +52,11 @@ public record ColdPressureRule(
      * The same rule with a floor.
      *
      * @param lowest lowest absolute pressure at the vessel
+     * @param whole where the rule with its floor comes from
      * @return a new rule
      */
-    public ColdPressureRule notBelow(AbsolutePressure lowest) {
-        return new ColdPressureRule(margin, countsVapourPressure, lowest, source);
+    public ColdPressureRule notBelow(AbsolutePressure lowest, Source whole) {
+        return new ColdPressureRule(margin, countsVapourPressure, lowest, whole);
     }
 
     /**

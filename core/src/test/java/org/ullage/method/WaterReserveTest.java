@@ -3,10 +3,10 @@ package org.ullage.method;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.junit.jupiter.api.Test;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
@@ -15,31 +15,31 @@ class WaterReserveTest {
 
     private static final WaterReserve RULE = WaterReserve.ofContents(
                     VolumeFraction.percent(0.5), Volume.litres(3), Source.commonPractice("test"))
-            .orOfSmallVessel(Volume.litres(15), VolumeFraction.percent(20));
+            .orOfSmallVessel(Volume.litres(15), VolumeFraction.percent(20), Source.commonPractice("test"));
 
-    @Test
+    @Example
     void noneIsNone() {
         assertThat(WaterReserve.NONE.cubicMetres(10, 0.3, 2.5)).isZero();
         assertThat(WaterReserve.NONE).hasToString("none");
     }
 
-    @Test
+    @Example
     void largeLoopKeepsHalfAPercent() {
         assertThat(RULE.cubicMetres(2, 0.060, 2.5)).isCloseTo(0.010, within(1e-15));
     }
 
-    @Test
+    @Example
     void smallerLoopKeepsThreeLitres() {
         assertThat(RULE.cubicMetres(0.4, 0.012, 2.5)).isCloseTo(0.003, within(1e-15));
     }
 
-    @Test
+    @Example
     void smallVesselKeepsAFifthOfItself() {
         // V = (2 L + 0.2 V) x 2.5 gives V = 10 L and a reserve of 2 L
         assertThat(RULE.cubicMetres(0.1, 0.002, 2.5)).isCloseTo(0.002, within(1e-15));
     }
 
-    @Test
+    @Example
     void smallVesselRuleNeedsAVesselThatCanHoldTheShare() {
         // taking 5 volumes of vessel for one of water, a fifth of the vessel is all it can ever take
         assertThat(RULE.cubicMetres(0.1, 0.0001, 5)).isCloseTo(0.003, within(1e-15));
@@ -60,7 +60,7 @@ class WaterReserveTest {
         }
     }
 
-    @Test
+    @Example
     void saysItselfInWords() {
         assertThat(RULE).hasToString("0.5 vol% of the contents, at least 3 L; 20 vol% of a vessel up to 15 L");
     }

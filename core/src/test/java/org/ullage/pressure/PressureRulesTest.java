@@ -41,7 +41,7 @@ class PressureRulesTest {
     @Test
     void floorHoldsInLowLoops() {
         ColdPressureRule rule = ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.15), TEST)
-                .notBelow(AbsolutePressure.bar(1.5));
+                .notBelow(AbsolutePressure.bar(1.5), TEST);
         assertThat(rule.pascals(2, 0, ATMOSPHERE)).isEqualTo(150_000);
         assertThat(rule.pascals(10, 0, ATMOSPHERE)).isCloseTo(213_066.5, within(1e-6));
     }
@@ -86,7 +86,7 @@ class PressureRulesTest {
     void rulesSayThemselvesInWords() {
         assertThat(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), TEST)
                         .orVapourPressure()
-                        .notBelow(AbsolutePressure.bar(1.5)))
+                        .notBelow(AbsolutePressure.bar(1.5), TEST))
                 .hasToString(
                         "static head + 0.2 bar, and at least static head + vapour pressure, not below 1.5 bar abs");
         assertThat(new FinalPressureRule(0.9, PressureDifference.bar(0.5), TEST))

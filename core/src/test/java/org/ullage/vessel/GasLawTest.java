@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.junit.jupiter.api.Test;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Units;
@@ -18,7 +18,7 @@ class GasLawTest {
     /** Relative rounding that a handful of double operations can add up to. */
     private static final double ROUNDING = 1e-12;
 
-    @Test
+    @Example
     void acceptanceFactorOfAPublishedExample() {
         // R. W. Griffith, Thermal Expansion Tanks part 2 (2015): acceptance 2 gal, charge = line = 80 psig, at most 135
         // psig: 5.44 gal
@@ -27,7 +27,7 @@ class GasLawTest {
         assertThat(vessel.in(Units.US_GALLON)).isCloseTo(5.44, within(0.005));
     }
 
-    @Test
+    @Example
     void chargeBelowTheColdPressureEnlargesTheVesselByTheirRatio() {
         Volume water = Volume.litres(10);
         Volume equal = GasLaw.nominalVolume(water, bar(2), bar(2), bar(4));
@@ -35,7 +35,7 @@ class GasLawTest {
         assertThat(below.dividedBy(equal)).isCloseTo(2 / 1.6, within(ROUNDING));
     }
 
-    @Test
+    @Example
     void vesselFullOfGasHoldsNoWater() {
         assertThat(GasLaw.waterInVessel(Volume.litres(50), bar(2), bar(1.5))).isEqualTo(Volume.litres(0));
         assertThat(GasLaw.waterInVessel(Volume.litres(50), bar(2), bar(2))).isEqualTo(Volume.litres(0));
@@ -91,7 +91,7 @@ class GasLawTest {
         assertThat(entered).isCloseTo(0.010, within(0.010 * 1e-9));
     }
 
-    @Test
+    @Example
     void chargeAboveTheColdPressureIsRefusedWithBothValuesAndTheLikelyCause() {
         assertThatThrownBy(() -> GasLaw.nominalVolume(Volume.litres(1), bar(2.5), bar(2), bar(3)))
                 .isInstanceOf(OutOfRangeException.class)
@@ -100,7 +100,7 @@ class GasLawTest {
                 .hasMessageContaining("gauge and absolute");
     }
 
-    @Test
+    @Example
     void coldPressureNotBelowTheFinalOneIsRefusedWithBothValuesAndTheLikelyCause() {
         assertThatThrownBy(() -> GasLaw.nominalVolume(Volume.litres(1), bar(2), bar(3), bar(3)))
                 .isInstanceOf(OutOfRangeException.class)
@@ -109,7 +109,7 @@ class GasLawTest {
                 .hasMessageContaining("gauge and absolute");
     }
 
-    @Test
+    @Example
     void waterThatFitsAtNoPressureIsRefused() {
         assertThatThrownBy(() -> GasLaw.finalPressure(Volume.litres(10), Volume.litres(10), bar(2), bar(2)))
                 .isInstanceOf(OutOfRangeException.class)
@@ -117,7 +117,7 @@ class GasLawTest {
                 .hasMessageContaining("larger");
     }
 
-    @Test
+    @Example
     void negativeVolumesAreRefused() {
         assertThatThrownBy(() -> GasLaw.nominalVolume(Volume.litres(-1), bar(2), bar(2), bar(3)))
                 .hasMessageContaining("water to take in -1 L");
