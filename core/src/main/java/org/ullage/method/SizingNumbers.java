@@ -1,15 +1,10 @@
 package org.ullage.method;
 
 import java.io.Serializable;
-import org.jspecify.annotations.Nullable;
 import org.ullage.loop.LoopFluid;
 import org.ullage.loop.PipeMaterial;
-import org.ullage.pressure.PressureInputs;
 import org.ullage.provenance.Constant;
 import org.ullage.quantity.AbsolutePressure;
-import org.ullage.quantity.GaugePressure;
-import org.ullage.quantity.Length;
-import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
@@ -28,10 +23,7 @@ final class SizingNumbers implements Serializable {
     final Method method;
     final SizingJob job;
 
-    final double ambient;
-    final double charge;
-    final double coldPressure;
-    final double finalPressure;
+    final SizingPressures pressures;
     final ThermalStates states;
     final double expansionFraction;
     final double creditFraction;
@@ -43,22 +35,13 @@ final class SizingNumbers implements Serializable {
     SizingNumbers(Method method, SizingJob job) {
         this.method = method;
         this.job = job;
-        PressureInputs given = job.pressures();
-        AbsolutePressure site = given.atmosphere();
-        this.ambient = site == null ? method.atmosphere().pressure().si() : site.si();
+        this.pressures = new SizingPressures(method, job);
         if (job.vessel().kind() == VesselKind.OPEN) {
-            this.coldPressure = ambient;
-            this.finalPressure = ambient;
-            this.charge = ambient;
             Constant allowance = method.openAllowance();
             this.gasVolumePerWater = allowance == null ? 1 : allowance.value();
             this.limitVolumePerWater = 1;
         } else {
-            this.coldPressure = coldPressure(given);
-            this.finalPressure = finalPressure(given);
-            this.charge = charge(given);
-            GasLaw.requireOrder(chargeAbsolute(), coldAbsolute(), finalAbsolute());
-            this.gasVolumePerWater = GasLaw.volumePerWater(charge, coldPressure, finalPressure);
+            this.gasVolumePerWater = GasLaw.volumePerWater(pressures.charge, pressures.cold, pressures.last);
             this.limitVolumePerWater = limitVolumePerWater();
         }
         this.states = states();
@@ -72,75 +55,19 @@ final class SizingNumbers implements Serializable {
         this.reserve = method.reserve().cubicMetres(contents, expansion, volumePerWater());
     }
 
-    private double coldPressure(PressureInputs given) {
-        GaugePressure stated = given.coldPressure();
-        if (stated != null) {
-            return stated.si() + ambient;
-        }
-        Length head = given.staticHead();
-        if (head == null) {
-            throw new MissingInputException(
-                    "static head or cold pressure",
-                    method.title(),
-                    "give one of the two (gauge pressure at the vessel)");
-        }
-        return method.coldPressure().pascals(head.si(), vapourPascals(), ambient);
-    }
-
-    private double vapourPascals() {
-        return method.coldPressure().countsVapourPressure()
-                ? job.loop()
-                        .fluid()
-                        .vapourPressureSi(job.requireHot(method.hotBasis(), method.title())
-                                .si())
-                : 0;
-    }
-
-    private double finalPressure(PressureInputs given) {
-        GaugePressure stated = given.finalPressure();
-        GaugePressure setting = given.reliefSetting();
-        if (stated != null) {
-            requireNotAboveSetting(stated, setting);
-            return stated.si() + ambient;
-        }
-        if (setting == null) {
-            throw new MissingInputException(
-                    "relief setting or final pressure", method.title(), "give one of the two (gauge pressure)");
-        }
-        return method.finalPressure().pascals(setting.si(), ambient);
-    }
-
-    private static void requireNotAboveSetting(GaugePressure last, @Nullable GaugePressure setting) {
-        if (setting != null && last.si() > setting.si()) {
-            throw new OutOfRangeException(
-                    "final pressure",
-                    last.text(UnitSystem.SI) + " (" + last.text(UnitSystem.IP) + ")",
-                    "at or below the relief setting " + setting.text(UnitSystem.SI) + " (" + setting.text(UnitSystem.IP)
-                            + ")",
-                    "the valve would lift first: lower the final pressure");
-        }
-    }
-
-    private double charge(PressureInputs given) {
-        GaugePressure stated = given.preCharge();
-        return stated == null
-                ? method.charge(job.vessel().kind()).pascals(coldPressure, ambient)
-                : stated.si() + ambient;
-    }
-
     /** Nominal volume for each unit of water taken in, by the acceptance limit: what is in already when cold counts too. */
     private double limitVolumePerWater() {
         VolumeFraction limit = job.vessel().acceptanceLimit();
         if (limit == null) {
             return 0;
         }
-        double free = limit.si() - GasLaw.waterShare(charge, coldPressure);
+        double free = limit.si() - GasLaw.waterShare(pressures.charge, pressures.cold);
         if (free <= 0) {
             throw new OutOfRangeException(
                     "acceptance limit",
                     limit.text(UnitSystem.SI),
                     "above the share of the vessel that is water when cold, "
-                            + VolumeFraction.ofSi(GasLaw.waterShare(charge, coldPressure))
+                            + VolumeFraction.ofSi(GasLaw.waterShare(pressures.charge, pressures.cold))
                                     .text(UnitSystem.SI),
                     "raise the gas charge towards the cold pressure or take a vessel with a higher limit");
         }
@@ -153,13 +80,13 @@ final class SizingNumbers implements Serializable {
         boolean needsCold =
                 method.expansion().needsCold(job.loop().fluid()) || method.pipeCredit() == PipeCredit.SUBTRACTED;
         double cold = coldGiven || needsCold ? job.requireCold(method.title()).si() : hot;
-        return new ThermalStates(cold, hot, coldPressure, finalPressure, coldGiven);
+        return new ThermalStates(cold, hot, pressures.cold, pressures.last, coldGiven);
     }
 
     /** A model without pressure dependence, and a rule without densities, would not notice that the loop boils. */
     private void requireLiquid(LoopFluid fluid) {
         double vapour = fluid.vapourPressureSi(states.hotKelvins());
-        if (vapour > finalPressure) {
+        if (vapour > pressures.last) {
             throw new OutOfRangeException(
                     "highest temperature",
                     TemperatureRange.both(states.hot()),
@@ -194,18 +121,18 @@ final class SizingNumbers implements Serializable {
     }
 
     AbsolutePressure ambientPressure() {
-        return AbsolutePressure.ofSi(ambient);
+        return AbsolutePressure.ofSi(pressures.ambient);
     }
 
     AbsolutePressure chargeAbsolute() {
-        return AbsolutePressure.ofSi(charge);
+        return AbsolutePressure.ofSi(pressures.charge);
     }
 
     AbsolutePressure coldAbsolute() {
-        return AbsolutePressure.ofSi(coldPressure);
+        return AbsolutePressure.ofSi(pressures.cold);
     }
 
     AbsolutePressure finalAbsolute() {
-        return AbsolutePressure.ofSi(finalPressure);
+        return AbsolutePressure.ofSi(pressures.last);
     }
 }

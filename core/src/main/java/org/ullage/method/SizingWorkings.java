@@ -2,14 +2,10 @@ package org.ullage.method;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.ullage.loop.PipeMaterial;
-import org.ullage.pressure.PressureInputs;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
-import org.ullage.quantity.GaugePressure;
-import org.ullage.quantity.Length;
 import org.ullage.quantity.TemperatureDifference;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
@@ -38,10 +34,11 @@ final class SizingWorkings {
     static Workings of(SizingNumbers numbers) {
         SizingWorkings workings = new SizingWorkings(numbers);
         workings.addContents();
+        workings.addHot();
         workings.addAtmosphere();
         boolean open = numbers.job.vessel().kind() == VesselKind.OPEN;
         if (!open) {
-            workings.addPressures();
+            workings.steps.addAll(PressureWorkings.of(numbers));
         }
         workings.addExpansion();
         workings.addWater();
@@ -65,6 +62,11 @@ final class SizingWorkings {
                 Term.of("V_s", job.loop().contents()));
     }
 
+    private void addHot() {
+        steps.add(Step.given(
+                method.hotBasis().toString(), Term.of("t_hot", numbers.states.hot()), "given", Source.given()));
+    }
+
     private void addAtmosphere() {
         AbsolutePressure site = job.pressures().atmosphere();
         if (site == null) {
@@ -72,47 +74,6 @@ final class SizingWorkings {
         } else {
             given("pressure of the air", Term.of("p_a", site));
         }
-    }
-
-    private void addPressures() {
-        PressureInputs given = job.pressures();
-        addCold(given.coldPressure(), given.staticHead());
-        addFinal(given.finalPressure(), given.reliefSetting());
-        GaugePressure preCharge = given.preCharge();
-        if (preCharge == null) {
-            steps.add(method.charge(job.vessel().kind())
-                    .step(numbers.coldAbsolute(), numbers.ambientPressure(), numbers.chargeAbsolute()));
-        } else {
-            addAbsolute("gas charge", "p_0", preCharge, numbers.chargeAbsolute());
-        }
-    }
-
-    private void addCold(@Nullable GaugePressure stated, @Nullable Length head) {
-        if (stated != null) {
-            addAbsolute("cold pressure at the vessel", "p_i", stated, numbers.coldAbsolute());
-        } else if (head != null) {
-            AbsolutePressure vapour = method.coldPressure().countsVapourPressure()
-                    ? job.loop().fluid().vapourPressure(numbers.states.hot())
-                    : null;
-            steps.addAll(method.coldPressure().steps(head, vapour, numbers.ambientPressure(), numbers.coldAbsolute()));
-        }
-    }
-
-    private void addFinal(@Nullable GaugePressure stated, @Nullable GaugePressure setting) {
-        if (stated != null) {
-            addAbsolute("final pressure at the vessel", "p_f", stated, numbers.finalAbsolute());
-        } else if (setting != null) {
-            steps.add(method.finalPressure().step(setting, numbers.ambientPressure(), numbers.finalAbsolute()));
-        }
-    }
-
-    private void addAbsolute(String meaning, String symbol, GaugePressure stated, AbsolutePressure absolute) {
-        steps.add(new Step(
-                meaning + ", given as gauge",
-                "p_gauge + p_a",
-                List.of(Term.of("p_gauge", stated), Term.of("p_a", numbers.ambientPressure())),
-                Term.of(symbol, absolute),
-                Source.given()));
     }
 
     private void addExpansion() {

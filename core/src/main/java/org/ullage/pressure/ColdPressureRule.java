@@ -83,11 +83,10 @@ public record ColdPressureRule(
      * @param head height of the highest point above the vessel
      * @param vapour absolute vapour pressure at the highest temperature, or null if the rule does not count it
      * @param ambient pressure of the air
-     * @param cold the result of {@link #pascals}
+     * @param result symbol and value of the result of {@link #pascals}
      * @return the steps in order
      */
-    public List<Step> steps(
-            Length head, @Nullable AbsolutePressure vapour, AbsolutePressure ambient, AbsolutePressure cold) {
+    public List<Step> steps(Length head, @Nullable AbsolutePressure vapour, AbsolutePressure ambient, Term result) {
         List<Step> steps = new ArrayList<>();
         steps.add(StaticHead.step(head));
         List<Term> terms = new ArrayList<>(
@@ -101,7 +100,7 @@ public record ColdPressureRule(
             formula = "max(" + formula + ", p_floor)";
             terms.add(Term.of("p_floor", floor));
         }
-        steps.add(new Step("cold pressure at the vessel", formula, terms, Term.of("p_i", cold), source));
+        steps.add(new Step("cold pressure at the vessel", formula, terms, result, source));
         return steps;
     }
 

@@ -96,19 +96,19 @@ public record FinalPressureRule(double share, PressureDifference margin, Source 
      *
      * @param setting gauge setting of the relief valve
      * @param ambient pressure of the air
-     * @param last the result of {@link #pascals}
+     * @param result symbol and value of the result of {@link #pascals}
      * @return the step
      */
-    public Step step(GaugePressure setting, AbsolutePressure ambient, AbsolutePressure last) {
+    public Step step(GaugePressure setting, AbsolutePressure ambient, Term result) {
         return new Step(
-                "final pressure at the vessel",
+                "final pressure by the relief setting",
                 "min(share * p_set, p_set - d_set) + p_a",
                 List.of(
                         Term.number("share", share),
                         Term.of("p_set", setting),
                         Term.of("d_set", margin),
                         Term.of("p_a", ambient)),
-                Term.of("p_f", last),
+                result,
                 source);
     }
 

@@ -16,6 +16,7 @@ import org.ullage.quantity.Length;
  * @param reliefSetting setting of the relief valve
  * @param preCharge gas charge with the water side empty
  * @param atmosphere pressure of the air at the site
+ * @param place where the vessel stands; used where a pressure is derived, not where it is given
  */
 public record PressureInputs(
         @Nullable GaugePressure coldPressure,
@@ -23,11 +24,13 @@ public record PressureInputs(
         @Nullable Length staticHead,
         @Nullable GaugePressure reliefSetting,
         @Nullable GaugePressure preCharge,
-        @Nullable AbsolutePressure atmosphere)
+        @Nullable AbsolutePressure atmosphere,
+        VesselPlace place)
         implements Serializable {
 
     /** Nothing given yet. */
-    public static final PressureInputs NONE = new PressureInputs(null, null, null, null, null, null);
+    public static final PressureInputs NONE =
+            new PressureInputs(null, null, null, null, null, null, VesselPlace.AT_VALVE);
 
     /**
      * Adds the lowest pressure at the vessel.
@@ -36,7 +39,7 @@ public record PressureInputs(
      * @return a copy with it
      */
     public PressureInputs withColdPressure(@Nullable GaugePressure pressure) {
-        return new PressureInputs(pressure, finalPressure, staticHead, reliefSetting, preCharge, atmosphere);
+        return new PressureInputs(pressure, finalPressure, staticHead, reliefSetting, preCharge, atmosphere, place);
     }
 
     /**
@@ -46,7 +49,7 @@ public record PressureInputs(
      * @return a copy with it
      */
     public PressureInputs withFinalPressure(@Nullable GaugePressure pressure) {
-        return new PressureInputs(coldPressure, pressure, staticHead, reliefSetting, preCharge, atmosphere);
+        return new PressureInputs(coldPressure, pressure, staticHead, reliefSetting, preCharge, atmosphere, place);
     }
 
     /**
@@ -56,7 +59,7 @@ public record PressureInputs(
      * @return a copy with it
      */
     public PressureInputs withStaticHead(@Nullable Length height) {
-        return new PressureInputs(coldPressure, finalPressure, height, reliefSetting, preCharge, atmosphere);
+        return new PressureInputs(coldPressure, finalPressure, height, reliefSetting, preCharge, atmosphere, place);
     }
 
     /**
@@ -66,7 +69,7 @@ public record PressureInputs(
      * @return a copy with it
      */
     public PressureInputs withReliefSetting(@Nullable GaugePressure setting) {
-        return new PressureInputs(coldPressure, finalPressure, staticHead, setting, preCharge, atmosphere);
+        return new PressureInputs(coldPressure, finalPressure, staticHead, setting, preCharge, atmosphere, place);
     }
 
     /**
@@ -76,7 +79,7 @@ public record PressureInputs(
      * @return a copy with it
      */
     public PressureInputs withPreCharge(@Nullable GaugePressure charge) {
-        return new PressureInputs(coldPressure, finalPressure, staticHead, reliefSetting, charge, atmosphere);
+        return new PressureInputs(coldPressure, finalPressure, staticHead, reliefSetting, charge, atmosphere, place);
     }
 
     /**
@@ -86,6 +89,16 @@ public record PressureInputs(
      * @return a copy with it
      */
     public PressureInputs withAtmosphere(@Nullable AbsolutePressure air) {
-        return new PressureInputs(coldPressure, finalPressure, staticHead, reliefSetting, preCharge, air);
+        return new PressureInputs(coldPressure, finalPressure, staticHead, reliefSetting, preCharge, air, place);
+    }
+
+    /**
+     * Adds where the vessel stands.
+     *
+     * @param where heights and pump effects
+     * @return a copy with it
+     */
+    public PressureInputs withPlace(VesselPlace where) {
+        return new PressureInputs(coldPressure, finalPressure, staticHead, reliefSetting, preCharge, atmosphere, where);
     }
 }

@@ -244,7 +244,7 @@ class MethodConventionsTest {
         assertThatThrownBy(() -> Methods.ASHRAE.size(Jobs.with(job(VesselType.bladder(), TEN, EIGHTY), pressures)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("final pressure 3.2 bar")
-                .hasMessageContaining("relief setting 3 bar");
+                .hasMessageContaining("at the vessel, 3 bar");
     }
 
     @Test
