@@ -59,7 +59,8 @@ public final class Iapws97 {
     }
 
     /**
-     * Specific enthalpy of liquid water, region 1, counted from liquid water at the triple point.
+     * Specific enthalpy of liquid water, region 1. Its zero is set by the internal energy of saturated liquid at the triple point,
+     * which is zero.
      *
      * @param kelvins temperature, {@value #LOWEST_KELVINS} to {@value #HIGHEST_KELVINS} K
      * @param pascals absolute pressure, above zero to {@value #HIGHEST_PASCALS} Pa; not compared with the vapour pressure

@@ -10,7 +10,8 @@ final class Iapws97Region4 {
 
     private static final double PASCALS_PER_MEGAPASCAL = 1e6;
 
-    private static final double[] N = WaterTable.read("iapws-r7-97-region-4.tsv").columnFromOne(1);
+    private static final double[] N =
+            WaterTable.read("iapws-r7-97-region-4.tsv").columnFromOne(1);
 
     /** Spacing of the ceilings, K: small enough that a usual loop pressure lies above them, large enough for few of them. */
     private static final double CEILING_STEP = 5;

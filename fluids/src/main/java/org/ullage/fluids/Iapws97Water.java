@@ -6,6 +6,8 @@ import org.ullage.quantity.Units;
 /** Liquid water by region 1 of the IAPWS industrial formulation. */
 final class Iapws97Water extends WaterModel {
 
+    private static final long serialVersionUID = 1L;
+
     Iapws97Water() {
         super(
                 "IAPWS-IF97",
@@ -23,5 +25,9 @@ final class Iapws97Water extends WaterModel {
             throw WaterRefusal.boiling(kelvins, pascals, Iapws97Region4.pressure(kelvins));
         }
         return Iapws97Region1.specificVolume(kelvins, pascals);
+    }
+
+    private Object readResolve() {
+        return Water.IAPWS_IF97;
     }
 }

@@ -7,6 +7,8 @@ import org.ullage.quantity.Units;
 /** Water at one atmosphere by the rational polynomial of Kell (1975). */
 final class KellWater extends WaterModel {
 
+    private static final long serialVersionUID = 1L;
+
     /** a0 to a5 of the numerator, then b. */
     private static final double[] C = WaterTable.read("kell-1975.tsv").column(1);
 
@@ -31,5 +33,9 @@ final class KellWater extends WaterModel {
         double t = kelvins - CELSIUS_ZERO;
         double numerator = C[0] + t * (C[1] + t * (C[2] + t * (C[3] + t * (C[4] + t * C[5]))));
         return (1 + C[6] * t) / numerator;
+    }
+
+    private Object readResolve() {
+        return Water.KELL_1975;
     }
 }

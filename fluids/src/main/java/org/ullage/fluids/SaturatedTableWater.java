@@ -16,66 +16,66 @@ import org.ullage.quantity.Units;
  */
 final class SaturatedTableWater extends WaterModel {
 
+    private static final long serialVersionUID = 1L;
+
     private static final Source SOURCE = Source.computed(
             "IAPWS R7-97(2012) by the open-source library iapws 1.5.5",
-            "saturated-liquid specific volume in ft3/lb, rounded to seven digits; Akima spline between rows");
+            "saturated-liquid specific volume in ft3/lb, rounded to seven decimals; Akima spline between rows");
 
     private static final int COEFFICIENTS_PER_PIECE = 4;
 
-    private final double[] knots;
-    private final double[] coefficients;
+    private static final WaterTable TABLE = WaterTable.read("saturated-liquid-water.tsv");
+
+    /** Temperatures of the rows, K. */
+    private static final double[] KNOTS = Arrays.stream(TABLE.column(0))
+            .map(number -> Temperature.fahrenheit(number).si())
+            .toArray();
+
+    /** Specific volumes of the rows, m3/kg. */
+    private static final double[] VOLUMES = Arrays.stream(TABLE.column(1))
+            .map(number -> SpecificVolume.of(number, Units.CUBIC_FOOT_PER_POUND).si())
+            .toArray();
+
+    /** The cubic of each piece, lowest power first, one after the other so that look-up needs no object. */
+    private static final double[] CUBICS = cubics();
 
     SaturatedTableWater() {
-        this(WaterTable.read("saturated-liquid-water.tsv"));
-    }
-
-    private SaturatedTableWater(WaterTable table) {
-        this(table.column(0), table.column(1));
-    }
-
-    private SaturatedTableWater(double[] fahrenheits, double[] cubicFeetPerPound) {
         super(
                 "saturated-liquid table",
                 SOURCE,
-                Temperature.fahrenheit(fahrenheits[0]),
-                Temperature.fahrenheit(fahrenheits[fahrenheits.length - 1]),
+                Temperature.ofSi(KNOTS[0]),
+                Temperature.ofSi(KNOTS[KNOTS.length - 1]),
                 Units.FAHRENHEIT);
-        knots = Arrays.stream(fahrenheits)
-                .map(number -> Temperature.fahrenheit(number).si())
-                .toArray();
-        coefficients = spline(
-                knots,
-                Arrays.stream(cubicFeetPerPound)
-                        .map(number -> SpecificVolume.of(number, Units.CUBIC_FOOT_PER_POUND).si())
-                        .toArray());
     }
 
     @Override
     public double specificVolumeSi(double kelvins, double pascals) {
         requireInRange(kelvins);
         int piece = piece(kelvins);
-        double t = kelvins - knots[piece];
+        double t = kelvins - KNOTS[piece];
         int first = piece * COEFFICIENTS_PER_PIECE;
-        double quadratic = coefficients[first + 2] + t * coefficients[first + 3];
-        return coefficients[first] + t * (coefficients[first + 1] + t * quadratic);
+        return CUBICS[first] + t * (CUBICS[first + 1] + t * (CUBICS[first + 2] + t * CUBICS[first + 3]));
     }
 
     /** The piece that holds a temperature; the last row belongs to the last piece. */
-    private int piece(double kelvins) {
-        int piece = knots.length - 2;
-        while (kelvins < knots[piece]) {
+    private static int piece(double kelvins) {
+        int piece = KNOTS.length - 2;
+        while (kelvins < KNOTS[piece]) {
             piece--;
         }
         return piece;
     }
 
-    /** The cubic of each piece, lowest power first, one after the other so that look-up needs no object. */
-    private static double[] spline(double[] x, double[] y) {
+    private static double[] cubics() {
         PolynomialFunction[] pieces =
-                new AkimaSplineInterpolator().interpolate(x, y).getPolynomials();
+                new AkimaSplineInterpolator().interpolate(KNOTS, VOLUMES).getPolynomials();
+        // a polynomial drops its highest powers when they are zero; the copy puts them back
         return Arrays.stream(pieces)
-                .flatMapToDouble(
-                        piece -> Arrays.stream(Arrays.copyOf(piece.getCoefficients(), COEFFICIENTS_PER_PIECE)))
+                .flatMapToDouble(piece -> Arrays.stream(Arrays.copyOf(piece.getCoefficients(), COEFFICIENTS_PER_PIECE)))
                 .toArray();
+    }
+
+    private Object readResolve() {
+        return Water.SATURATED_TABLE;
     }
 }

@@ -5,14 +5,18 @@ import org.ullage.provenance.Source;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Unit;
 
-/** What the models of plain water share: the name, a temperature range and the saturation line. Immutable. */
+/** What the models of plain water share: the name, a temperature range and the saturation line. Immutable. Each model is one constant of
+ * {@link Water} and stays it when written and read back. */
 abstract class WaterModel implements LoopFluid {
+
+    private static final long serialVersionUID = 1L;
 
     private final String model;
     private final Source source;
     private final Temperature lowest;
     private final Temperature highest;
-    private final Unit<Temperature> unit;
+    // a model is read back as its constant of Water, so what cannot be written need not be
+    private final transient Unit<Temperature> unit;
     private final double lowestKelvins;
     private final double highestKelvins;
 

@@ -22,10 +22,12 @@ final class WaterRefusal {
     /** Digits in which the release names the ends of the saturation line. */
     private static final int DIGITS_OF_RELEASE = 6;
 
+    /** Beyond this a temperature is nonsense, and its number in another unit might not fit a double. */
+    private static final double MOST_SENSIBLE_KELVINS = 1e9;
+
     private WaterRefusal() {}
 
-    static OutOfRangeException temperature(
-            double kelvins, double lowest, double highest, Unit<Temperature> unit) {
+    static OutOfRangeException temperature(double kelvins, double lowest, double highest, Unit<Temperature> unit) {
         return new OutOfRangeException(
                 "water temperature",
                 temperatureText(kelvins, unit),
@@ -46,7 +48,8 @@ final class WaterRefusal {
         return new OutOfRangeException(
                 "water pressure",
                 pressureText(pascals, Units.BAR) + " at " + temperatureText(kelvins, Units.CELSIUS),
-                "at least " + pressureText(enough, Units.BAR) + ", the pressure at which water of that temperature boils",
+                "at least " + pressureText(enough, Units.BAR)
+                        + ", the pressure at which water of that temperature boils",
                 "it would be steam: raise the pressure or lower the temperature");
     }
 
@@ -80,7 +83,7 @@ final class WaterRefusal {
     }
 
     private static String temperatureText(double kelvins, Unit<Temperature> unit) {
-        boolean possible = Double.isFinite(kelvins) && kelvins > 0;
+        boolean possible = kelvins > 0 && kelvins < MOST_SENSIBLE_KELVINS;
         return possible ? Temperature.ofSi(kelvins).text(unit, ALL_DIGITS) : kelvins + " K";
     }
 

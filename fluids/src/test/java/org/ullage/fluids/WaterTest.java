@@ -3,6 +3,11 @@ package org.ullage.fluids;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +28,10 @@ class WaterTest {
         assertThat(MODELS)
                 .extracting(LoopFluid::model)
                 .containsExactly("IAPWS-IF97", "Kell 1975", "saturated-liquid table");
-        assertThat(MODELS).allMatch(LoopFluid::isWater).extracting(LoopFluid::name).containsOnly("water");
+        assertThat(MODELS)
+                .allMatch(LoopFluid::isWater)
+                .extracting(LoopFluid::name)
+                .containsOnly("water");
         assertThat(Water.IAPWS_IF97).hasToString("water (IAPWS-IF97)");
     }
 
@@ -46,6 +54,23 @@ class WaterTest {
     }
 
     @Test
+    void modelsStayTheConstantsWhenWrittenAndReadBack() throws IOException, ClassNotFoundException {
+        for (LoopFluid model : MODELS) {
+            assertThat(readBack(model)).isSameAs(model);
+        }
+    }
+
+    private static Object readBack(LoopFluid model) throws IOException, ClassNotFoundException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+            out.writeObject(model);
+        }
+        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+            return in.readObject();
+        }
+    }
+
+    @Test
     void rangesIncludeTheirEnds() {
         for (LoopFluid model : MODELS) {
             for (Temperature end : List.of(model.lowest(), model.highest())) {
@@ -59,9 +84,10 @@ class WaterTest {
     void if97RefusesSteam() {
         assertThatThrownBy(() -> Water.IAPWS_IF97.specificVolume(Temperature.celsius(120), AbsolutePressure.bar(1.5)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("water pressure 1.5 bar abs at 120 degC is not allowed: it must be at least 1.987 bar abs, the"
-                        + " pressure at which water of that temperature boils; it would be steam: raise the pressure or"
-                        + " lower the temperature");
+                .hasMessage(
+                        "water pressure 1.5 bar abs at 120 degC is not allowed: it must be at least 1.987 bar abs, the"
+                                + " pressure at which water of that temperature boils; it would be steam: raise the pressure or"
+                                + " lower the temperature");
     }
 
     @Test
@@ -76,32 +102,36 @@ class WaterTest {
     void if97RefusesIce() {
         assertThatThrownBy(() -> Water.IAPWS_IF97.specificVolume(Temperature.celsius(-5), AbsolutePressure.bar(3)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("water temperature -5 degC is not allowed: it must be 0 degC to 350 degC for this model; water"
-                        + " freezes there: give a higher temperature or use a glycol mixture");
+                .hasMessage(
+                        "water temperature -5 degC is not allowed: it must be 0 degC to 350 degC for this model; water"
+                                + " freezes there: give a higher temperature or use a glycol mixture");
     }
 
     @Test
     void if97RefusesTemperatureAboveRegion1() {
         assertThatThrownBy(() -> Water.IAPWS_IF97.vapourPressure(Temperature.celsius(351)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("water temperature 351 degC is not allowed: it must be 0 degC to 350 degC for this model; give a"
-                        + " temperature inside the range");
+                .hasMessage(
+                        "water temperature 351 degC is not allowed: it must be 0 degC to 350 degC for this model; give a"
+                                + " temperature inside the range");
     }
 
     @Test
     void if97RefusesPressureAboveRegion1() {
         assertThatThrownBy(() -> Water.IAPWS_IF97.specificVolumeSi(300, 1.001e8))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("water pressure 1001 bar abs is not allowed: it must be above 0 and at most 1000 bar abs; give"
-                        + " the absolute pressure at the point whose temperature is meant");
+                .hasMessage(
+                        "water pressure 1001 bar abs is not allowed: it must be above 0 and at most 1000 bar abs; give"
+                                + " the absolute pressure at the point whose temperature is meant");
     }
 
     @Test
     void kellRefusesAbove150DegreesAndPointsToTheWiderModel() {
         assertThatThrownBy(() -> Water.KELL_1975.specificVolume(Temperature.celsius(160), AbsolutePressure.bar(10)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("water temperature 160 degC is not allowed: it must be 0 degC to 150 degC for this model; give a"
-                        + " temperature inside the range or use the model IAPWS-IF97, which covers it");
+                .hasMessage(
+                        "water temperature 160 degC is not allowed: it must be 0 degC to 150 degC for this model; give a"
+                                + " temperature inside the range or use the model IAPWS-IF97, which covers it");
     }
 
     @ParameterizedTest
@@ -109,14 +139,16 @@ class WaterTest {
     void tableRefusesOutsideItsRowsInItsOwnUnit(double fahrenheit, String value) {
         assertThatThrownBy(() -> Water.SATURATED_TABLE.vapourPressure(Temperature.fahrenheit(fahrenheit)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessage("water temperature " + value + " is not allowed: it must be 40 degF to 300 degF for this model;"
-                        + " give a temperature inside the range or use the model IAPWS-IF97, which covers it");
+                .hasMessage(
+                        "water temperature " + value + " is not allowed: it must be 40 degF to 300 degF for this model;"
+                                + " give a temperature inside the range or use the model IAPWS-IF97, which covers it");
     }
 
     @Test
     void aValueJustOutsideALimitIsNotPrintedAsTheLimit() {
         assertThatThrownBy(() -> Water.KELL_1975.vapourPressure(Temperature.celsius(150.0000001)))
-                .hasMessageStartingWith("water temperature 150.0000001 degC is not allowed: it must be 0 degC to 150 degC");
+                .hasMessageStartingWith(
+                        "water temperature 150.0000001 degC is not allowed: it must be 0 degC to 150 degC");
     }
 
     @Test

@@ -21,20 +21,17 @@ class WaterOracleTest {
 
     private static final IF97 ORACLE = new IF97(IF97.UnitSystem.SI);
 
-    /** Both evaluate the same sum in doubles; only the rounding of the powers differs. */
+    /** Relative. Both evaluate the same sums in doubles; only the rounding of the powers differs. */
     private static final double ROUNDING = 1e-12;
 
-    /**
-     * h is a sum of terms up to ten times as large that cancel, and passes zero near 0 degC, so its rounding is counted against
-     * 100 kJ/kg.
-     */
+    /** J/kg: the same of 100 kJ/kg. Enthalpy passes zero near 0 degC, where a relative tolerance would ask the impossible. */
     private static final double ENTHALPY_ROUNDING = 1e-7;
 
-    /** cp cancels in the same way in its second derivative. */
-    private static final double HEAT_CAPACITY_ROUNDING = 1e-10;
+    /** Relative. The terms of the second derivative are larger than their sum, so that a digit is lost to cancellation. */
+    private static final double HEAT_CAPACITY_ROUNDING = 1e-11;
 
-    /** The square root in the saturation equations loses up to three digits to cancellation, and p_s is a fourth power. */
-    private static final double SATURATION_ROUNDING = 1e-11;
+    /** Relative. Differences of nearly equal numbers under the square roots cost two or three of the sixteen digits. */
+    private static final double SATURATION_ROUNDING = 1e-12;
 
     @Test
     void region1() throws OutOfRangeException {
