@@ -1,0 +1,24 @@
+package org.ullage.fluids;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+
+class WaterTableTest {
+
+    @Test
+    void keepsThePublishedNumbering() {
+        double[] n = WaterTable.read("iapws-r7-97-region-1.tsv").columnFromOne(3);
+        assertThat(n).hasSize(35);
+        assertThat(n[0]).isZero();
+        assertThat(n[34]).isEqualTo(-0.93537087292458e-25);
+    }
+
+    @Test
+    void saysWhichTableIsMissing() {
+        assertThatThrownBy(() -> WaterTable.read("absent.tsv"))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("the fluids jar is incomplete: it lacks absent.tsv");
+    }
+}
