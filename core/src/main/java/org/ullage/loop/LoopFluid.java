@@ -12,7 +12,7 @@ import org.ullage.quantity.Temperature;
  * never be mixed in it. Implementations are immutable,
  * serializable and safe for many threads.
  *
- * <p>The two methods on bare numbers are the calculation path: SI units, no allocation. The typed ones are for everyone else.
+ * <p>The methods on bare numbers are the calculation path: SI units, no allocation. The typed ones are for everyone else.
  */
 public interface LoopFluid extends Serializable {
 
@@ -77,6 +77,19 @@ public interface LoopFluid extends Serializable {
      * @throws OutOfRangeException if the temperature is outside the model
      */
     double vapourPressureSi(double kelvins);
+
+    /**
+     * Whether the fluid stays liquid at a state, on bare SI numbers. A model that can tell without the exact vapour pressure may
+     * do so.
+     *
+     * @param kelvins temperature
+     * @param pascals absolute pressure
+     * @return whether the pressure is at or above the vapour pressure
+     * @throws OutOfRangeException if the temperature is outside the model
+     */
+    default boolean isLiquidSi(double kelvins, double pascals) {
+        return pascals >= vapourPressureSi(kelvins);
+    }
 
     /**
      * Where the vapour pressure comes from.

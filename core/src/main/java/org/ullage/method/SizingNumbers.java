@@ -85,15 +85,14 @@ final class SizingNumbers implements Serializable {
 
     /** A model without pressure dependence, and a rule without densities, would not notice that the loop boils. */
     private void requireLiquid(LoopFluid fluid) {
-        double vapour = fluid.vapourPressureSi(states.hotKelvins());
-        if (vapour > pressures.last) {
+        if (!fluid.isLiquidSi(states.hotKelvins(), pressures.last)) {
             throw new OutOfRangeException(
                     "highest temperature",
                     TemperatureRange.both(states.hot()),
                     "below boiling at the final pressure " + finalAbsolute().text(UnitSystem.SI) + " ("
                             + finalAbsolute().text(UnitSystem.IP) + "); there " + fluid.name()
                             + " has a vapour pressure of "
-                            + AbsolutePressure.ofSi(vapour).text(UnitSystem.SI),
+                            + fluid.vapourPressure(states.hot()).text(UnitSystem.SI),
                     "raise the pressures or lower the temperature, and check the unit of the temperature");
         }
     }

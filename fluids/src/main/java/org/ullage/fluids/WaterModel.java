@@ -5,8 +5,10 @@ import org.ullage.provenance.Source;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Unit;
 
-/** What the models of plain water share: the name, a temperature range and the saturation line. Immutable. Each model is one constant of
- * {@link Water} and stays it when written and read back. */
+/**
+ * What the models of plain water share: the name, a temperature range and the saturation line. Immutable. Each model is one
+ * constant of {@link Water} and stays it when written and read back.
+ */
 abstract class WaterModel implements LoopFluid {
 
     private static final long serialVersionUID = 1L;
@@ -65,6 +67,12 @@ abstract class WaterModel implements LoopFluid {
     public final double vapourPressureSi(double kelvins) {
         requireInRange(kelvins);
         return Iapws97Region4.pressure(kelvins);
+    }
+
+    @Override
+    public final boolean isLiquidSi(double kelvins, double pascals) {
+        requireInRange(kelvins);
+        return Iapws97Region4.isLiquid(kelvins, pascals);
     }
 
     @Override
