@@ -3,9 +3,6 @@ package org.ullage.method;
 import java.util.List;
 import org.ullage.loop.LoopFluid;
 import org.ullage.provenance.Source;
-import org.ullage.quantity.AbsolutePressure;
-import org.ullage.quantity.SpecificVolume;
-import org.ullage.quantity.Temperature;
 import org.ullage.workings.Caution;
 import org.ullage.workings.Step;
 import org.ullage.workings.Term;
@@ -17,9 +14,6 @@ import org.ullage.workings.Term;
  * @param source where the convention comes from
  */
 public record DensityExpansion(Source source) implements ExpansionRule {
-
-    /** Digits that let a reader redo the ratio of two nearly equal numbers. */
-    private static final int RATIO_DIGITS = 9;
 
     @Override
     public double fraction(LoopFluid fluid, ThermalStates states) {
@@ -35,8 +29,8 @@ public record DensityExpansion(Source source) implements ExpansionRule {
 
     @Override
     public List<Step> steps(LoopFluid fluid, ThermalStates states, double fraction) {
-        Step cold = volumeStep("cold", "v_1", fluid, states.cold(), states.coldPressure());
-        Step hot = volumeStep("hot", "v_2", fluid, states.hot(), states.hotPressure());
+        Step cold = SpecificVolumeStep.of("cold", "v_1", fluid, states.cold(), states.coldPressure());
+        Step hot = SpecificVolumeStep.of("hot", "v_2", fluid, states.hot(), states.hotPressure());
         Step ratio = new Step(
                 "expansion of the fluid, as a share of the contents",
                 "v_2 / v_1 - 1",
@@ -44,17 +38,6 @@ public record DensityExpansion(Source source) implements ExpansionRule {
                 Term.number("e", fraction),
                 source);
         return List.of(cold, hot, ratio);
-    }
-
-    private static Step volumeStep(
-            String when, String symbol, LoopFluid fluid, Temperature temperature, AbsolutePressure pressure) {
-        SpecificVolume volume = fluid.specificVolume(temperature, pressure);
-        return new Step(
-                "specific volume of " + fluid.name() + ", " + when + ", by " + fluid.model(),
-                "v(t, p)",
-                List.of(Term.of("t", temperature), Term.of("p", pressure)),
-                Term.of(symbol, volume, RATIO_DIGITS),
-                fluid.source());
     }
 
     @Override

@@ -9,7 +9,8 @@ import org.ullage.workings.Caution;
 import org.ullage.workings.Step;
 
 /** Which expansion a method counts, as a share of the contents. */
-public sealed interface ExpansionRule extends Serializable permits DensityExpansion, PolynomialExpansion {
+public sealed interface ExpansionRule extends Serializable
+        permits DensityExpansion, MassBalanceExpansion, PolynomialExpansion {
 
     /**
      * The expansion between two states as a share of the contents, on bare SI numbers.

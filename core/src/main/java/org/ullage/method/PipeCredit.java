@@ -17,6 +17,8 @@ public enum PipeCredit {
             "already in the expansion rule (steel)",
             Source.computed(
                     "IAPWS-IF97 and 3 x 6.5e-6 per degF", "comparison of the rule with net expansion in steel")),
+    /** The pipe's growth stands in the expansion rule itself, which balances masses. */
+    BALANCED("in the mass balance", Source.computed("mass balance", "the pipe's volume follows its temperature")),
     /** The method counts the fluid's expansion alone, which is the safe side. */
     NONE("none", Source.commonPractice("no credit for the growth of the pipe"));
 
@@ -48,7 +50,12 @@ public enum PipeCredit {
      * @return the share, zero or more
      */
     double fraction(double alpha, double rise) {
-        return this == SUBTRACTED ? DIMENSIONS * alpha * rise : 0;
+        return this == SUBTRACTED ? growth(alpha, rise) : 0;
+    }
+
+    /** Growth of the pipe's volume as a share of it. */
+    static double growth(double alpha, double rise) {
+        return DIMENSIONS * alpha * rise;
     }
 
     /**

@@ -48,7 +48,7 @@ final class SizingNumbers implements Serializable {
         LoopFluid fluid = job.loop().fluid();
         requireLiquid(fluid);
         this.expansionFraction = method.expansion().fraction(fluid, states);
-        this.creditFraction = creditFraction();
+        this.creditFraction = method.pipeCredit().fraction(states.pipeAlpha(), states.rise());
         double contents = job.loop().contents().si();
         this.expansion = contents * (expansionFraction - creditFraction);
         requireExpansion();
@@ -80,7 +80,9 @@ final class SizingNumbers implements Serializable {
         boolean needsCold =
                 method.expansion().needsCold(job.loop().fluid()) || method.pipeCredit() == PipeCredit.SUBTRACTED;
         double cold = coldGiven || needsCold ? job.requireCold(method.title()).si() : hot;
-        return new ThermalStates(cold, hot, pressures.cold, pressures.last, coldGiven);
+        PipeMaterial pipe = job.loop().pipe();
+        double alpha = pipe == null ? 0 : pipe.linearExpansion().si();
+        return new ThermalStates(cold, hot, pressures.cold, pressures.last, coldGiven, alpha);
     }
 
     /** A model without pressure dependence, and a rule without densities, would not notice that the loop boils. */
@@ -95,12 +97,6 @@ final class SizingNumbers implements Serializable {
                             + fluid.vapourPressure(states.hot()).text(UnitSystem.SI),
                     "raise the pressures or lower the temperature, and check the unit of the temperature");
         }
-    }
-
-    private double creditFraction() {
-        PipeMaterial pipe = job.loop().pipe();
-        double alpha = pipe == null ? 0 : pipe.linearExpansion().si();
-        return method.pipeCredit().fraction(alpha, states.hotKelvins() - states.coldKelvins());
     }
 
     private void requireExpansion() {

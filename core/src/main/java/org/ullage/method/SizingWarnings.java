@@ -44,7 +44,7 @@ final class SizingWarnings {
     private static void addPipe(SizingNumbers numbers, List<Caution> warnings) {
         PipeMaterial pipe = numbers.job.loop().pipe();
         PipeCredit credit = numbers.method.pipeCredit();
-        if (credit == PipeCredit.SUBTRACTED && pipe == null) {
+        if (pipe == null && (credit == PipeCredit.SUBTRACTED || credit == PipeCredit.BALANCED)) {
             warnings.add(new Caution(
                     "The pipe material was not given, so no pipe credit was taken: the safe side.", credit.source()));
         } else if (credit == PipeCredit.INCLUDED && pipe != null && !pipe.equals(PipeMaterial.STEEL)) {

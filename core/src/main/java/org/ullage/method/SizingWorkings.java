@@ -85,10 +85,7 @@ final class SizingWorkings {
                     "3 * alpha * dt",
                     List.of(
                             Term.of("alpha", pipe.linearExpansion()),
-                            Term.of(
-                                    "dt",
-                                    TemperatureDifference.ofSi(
-                                            numbers.states.hotKelvins() - numbers.states.coldKelvins()))),
+                            Term.of("dt", TemperatureDifference.ofSi(numbers.states.rise()))),
                     creditTerm(),
                     method.pipeCredit().source()));
         } else {

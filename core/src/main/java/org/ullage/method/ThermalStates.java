@@ -11,9 +11,20 @@ import org.ullage.quantity.Temperature;
  * @param coldPascals absolute pressure at the vessel when cold
  * @param hotPascals absolute pressure at the vessel when hot
  * @param coldGiven whether the lowest temperature was given
+ * @param pipeAlpha linear expansion coefficient of the pipe in 1/K, 0 if not known
  */
 public record ThermalStates(
-        double coldKelvins, double hotKelvins, double coldPascals, double hotPascals, boolean coldGiven) {
+        double coldKelvins,
+        double hotKelvins,
+        double coldPascals,
+        double hotPascals,
+        boolean coldGiven,
+        double pipeAlpha) {
+
+    /** Temperature rise in kelvins. */
+    double rise() {
+        return hotKelvins - coldKelvins;
+    }
 
     /**
      * Lowest temperature.

@@ -1,6 +1,7 @@
 package org.ullage.method;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.Example;
@@ -8,6 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.ullage.provenance.Source;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
 
@@ -58,6 +60,16 @@ class WaterReserveTest {
         } else {
             assertThat(reserve).isEqualTo(0.003);
         }
+    }
+
+    @Example
+    void shareOfTheExpansionIsAFactorOnTheVessel() {
+        WaterReserve quarter = WaterReserve.ofExpansion(0.25, Source.commonPractice("test"));
+        assertThat(quarter.cubicMetres(1, 0.02, 2.5)).isEqualTo(0.005);
+        assertThat(quarter).hasToString("0.25 x the net expansion");
+        assertThatThrownBy(() -> WaterReserve.ofExpansion(-0.1, Source.commonPractice("test")))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("-0.1");
     }
 
     @Example
