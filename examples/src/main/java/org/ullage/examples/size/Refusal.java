@@ -1,5 +1,7 @@
 package org.ullage.examples.size;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import org.ullage.loop.LoopFluid;
 import org.ullage.method.SizingJob;
 import org.ullage.quantity.MissingInputException;
@@ -15,60 +17,66 @@ final class Refusal {
         this.loop = loop;
     }
 
-    /** The refusal with the columns before it. */
+    /** The refusal with the columns before it, and what stands in them: a method may speak of it in other units. */
     static String text(LoopCase loop, IllegalArgumentException refusal) {
-        return new Refusal(loop).columns(refusal) + ": " + refusal.getMessage();
+        Refusal said = new Refusal(loop);
+        return said.columns(refusal).stream().map(said::cell).collect(Collectors.joining(", ")) + ": "
+                + refusal.getMessage();
     }
 
-    private String columns(IllegalArgumentException refusal) {
+    private String cell(Column column) {
+        String text = loop.line().text(column);
+        return text == null ? column.word() : column.word() + " \"" + text + "\"";
+    }
+
+    private List<Column> columns(IllegalArgumentException refusal) {
         if (refusal instanceof OutOfRangeException outside) {
             return columnsOf(outside.quantity());
         }
         if (refusal instanceof MissingInputException missing) {
             return columnsOfMissing(missing.input());
         }
-        return Column.METHOD.word();
+        return List.of(Column.METHOD);
     }
 
-    private String columnsOf(String quantity) {
+    private List<Column> columnsOf(String quantity) {
         return switch (quantity) {
-            case "vessel kind" -> Column.VESSEL.word();
-            case "highest temperature" -> Column.HOT.word();
-            case "net expansion" -> Column.COLD.word() + ", " + Column.HOT.word();
-            case "volume" -> Column.CONTENTS.word();
-            case "final pressure" -> given(Column.FINAL_PRESSURE, Column.RELIEF_SETTING);
-            case "gas charge" -> given(Column.PRECHARGE, coldPressure());
-            case "absolute pressure" -> coldPressure().word();
-            default -> quantity.contains("temperature") ? temperatureOutside() : Column.METHOD.word();
+            case "vessel kind" -> List.of(Column.VESSEL);
+            case "highest temperature" -> List.of(Column.HOT);
+            case "net expansion" -> List.of(Column.COLD, Column.HOT);
+            case "volume" -> List.of(Column.CONTENTS);
+            case "final pressure" -> List.of(given(Column.FINAL_PRESSURE, Column.RELIEF_SETTING));
+            case "gas charge" -> List.of(given(Column.PRECHARGE, coldPressure()));
+            case "absolute pressure" -> List.of(coldPressure());
+            default -> List.of(quantity.contains("temperature") ? temperatureOutside() : Column.METHOD);
         };
     }
 
-    private static String columnsOfMissing(String input) {
+    private static List<Column> columnsOfMissing(String input) {
         return switch (input) {
-            case "lowest (fill) temperature" -> Column.COLD.word();
-            case "highest temperature" -> Column.HOT.word();
-            case "static head or cold pressure" -> Column.STATIC_HEAD.word() + ", " + Column.COLD_PRESSURE.word();
-            case "relief setting or final pressure" ->
-                Column.RELIEF_SETTING.word() + ", " + Column.FINAL_PRESSURE.word();
-            default -> Column.METHOD.word();
+            case "lowest (fill) temperature" -> List.of(Column.COLD);
+            case "highest temperature" -> List.of(Column.HOT);
+            case "static head or cold pressure" -> List.of(Column.STATIC_HEAD, Column.COLD_PRESSURE);
+            case "relief setting or final pressure" -> List.of(Column.RELIEF_SETTING, Column.FINAL_PRESSURE);
+            default -> List.of(Column.METHOD);
         };
     }
 
     private Column coldPressure() {
-        return loop.line().gives(Column.COLD_PRESSURE) ? Column.COLD_PRESSURE : Column.STATIC_HEAD;
+        return given(Column.COLD_PRESSURE, Column.STATIC_HEAD);
     }
 
-    private String given(Column first, Column otherwise) {
-        return (loop.line().gives(first) ? first : otherwise).word();
+    private Column given(Column first, Column otherwise) {
+        return loop.line().gives(first) ? first : otherwise;
     }
 
     /** A fluid refuses a temperature without knowing which end of the range it is. */
-    private String temperatureOutside() {
+    private Column temperatureOutside() {
         SizingJob job = loop.job();
         LoopFluid fluid = job.loop().fluid();
         Temperature cold = job.cold();
         boolean coldOutside =
                 cold != null && (cold.compareTo(fluid.lowest()) < 0 || cold.compareTo(fluid.highest()) > 0);
-        return (coldOutside ? Column.COLD : Column.HOT).word();
+        return coldOutside ? Column.COLD : Column.HOT;
     }
 }
