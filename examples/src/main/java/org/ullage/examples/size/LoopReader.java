@@ -1,0 +1,104 @@
+package org.ullage.examples.size;
+
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.ullage.fluids.Fluids;
+import org.ullage.loop.Loop;
+import org.ullage.loop.LoopFluid;
+import org.ullage.loop.PipeMaterial;
+import org.ullage.method.Method;
+import org.ullage.method.Methods;
+import org.ullage.method.SizingJob;
+import org.ullage.pressure.PressureInputs;
+import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.GaugePressure;
+import org.ullage.quantity.Length;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Temperature;
+import org.ullage.quantity.Volume;
+import org.ullage.vessel.VesselType;
+
+/** Turns the cells of one line into a job. Every refusal names its column. */
+final class LoopReader {
+
+    private final LoopLine line;
+
+    private LoopReader(LoopLine line) {
+        this.line = line;
+    }
+
+    /**
+     * Reads a line.
+     *
+     * @throws BadLineException if a cell cannot be read or is not allowed
+     */
+    static LoopCase read(LoopLine line) {
+        LoopReader reader = new LoopReader(line);
+        Method method = reader.required(Column.METHOD, Methods::named);
+        SizingJob job = reader.job();
+        return new LoopCase(line, method, job, AnswerUnits.of(line));
+    }
+
+    private SizingJob job() {
+        VesselType vessel = required(Column.VESSEL, Words::vessel);
+        Loop loop = loop();
+        Temperature cold = optional(Column.COLD, Temperature::parse);
+        Temperature hot = optional(Column.HOT, Temperature::parse);
+        PressureInputs pressures = pressures();
+        try {
+            return new SizingJob(loop, vessel, cold, hot, pressures);
+        } catch (OutOfRangeException e) {
+            throw BadLineException.in(Column.HOT, e);
+        }
+    }
+
+    private Loop loop() {
+        LoopFluid fluid = required(Column.FLUID, Fluids::parse);
+        Loop.PipeStep contents = required(Column.CONTENTS, text -> Loop.withContents(Volume.parse(text)));
+        PipeMaterial pipe = optional(Column.PIPE, Words::pipe);
+        return (pipe == null ? contents.pipeNotStated() : contents.pipe(pipe)).filledWith(fluid);
+    }
+
+    /** One air pressure for all methods of a line, so that a pressure given as absolute means the same to each of them. */
+    private PressureInputs pressures() {
+        AbsolutePressure site = optional(Column.ATMOSPHERE, Atmosphere::parse);
+        AbsolutePressure air = site == null ? AbsolutePressure.STANDARD_ATMOSPHERE : site;
+        return PressureInputs.NONE
+                .withColdPressure(gauge(Column.COLD_PRESSURE, air))
+                .withFinalPressure(gauge(Column.FINAL_PRESSURE, air))
+                .withStaticHead(optional(Column.STATIC_HEAD, Length::parse))
+                .withReliefSetting(gauge(Column.RELIEF_SETTING, air))
+                .withPreCharge(gauge(Column.PRECHARGE, air))
+                .withAtmosphere(air);
+    }
+
+    private @Nullable GaugePressure gauge(Column column, AbsolutePressure air) {
+        return optional(column, text -> aboveVacuum(GaugePressure.parse(text, air), air));
+    }
+
+    private static GaugePressure aboveVacuum(GaugePressure pressure, AbsolutePressure air) {
+        // Called for its refusal of a pressure below vacuum.
+        pressure.absolute(air);
+        return pressure;
+    }
+
+    private <T> T required(Column column, Function<String, T> reading) {
+        T value = optional(column, reading);
+        if (value == null) {
+            throw BadLineException.in(column, "it is blank, and every line needs it; fill it in");
+        }
+        return value;
+    }
+
+    private <T> @Nullable T optional(Column column, Function<String, T> reading) {
+        String text = line.text(column);
+        if (text == null) {
+            return null;
+        }
+        try {
+            return reading.apply(text);
+        } catch (IllegalArgumentException e) {
+            throw BadLineException.in(column, e);
+        }
+    }
+}

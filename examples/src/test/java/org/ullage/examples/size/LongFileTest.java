@@ -1,0 +1,103 @@
+package org.ullage.examples.size;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.ullage.examples.Program;
+
+/** A long file is answered as it is read, so that its length does not matter to the memory. */
+class LongFileTest {
+
+    private static final int LINES = 100_000;
+
+    /** Lines that fit into the buffers on the way, with room to spare. */
+    private static final int AHEAD = 1_000;
+
+    /** Makes the lines when they are asked for. */
+    private static final class Loops extends InputStream {
+
+        private int made;
+        private byte[] line = (Program.HEADER + "\n").getBytes(StandardCharsets.UTF_8);
+        private int place;
+
+        @Override
+        public int read() {
+            if (place == line.length) {
+                if (made == LINES) {
+                    return -1;
+                }
+                made++;
+                place = 0;
+                line = (made + ",asme-iv,plain-steel,water,100 gal,,195 degF,,12 psi,30 psi,,,,\n")
+                        .getBytes(StandardCharsets.UTF_8);
+            }
+            return line[place++];
+        }
+
+        /** One line at a time: the usual way would fill a whole buffer. */
+        @Override
+        public int read(byte[] target, int offset, int length) {
+            int next = read();
+            if (next < 0) {
+                return -1;
+            }
+            target[offset] = (byte) next;
+            return 1;
+        }
+    }
+
+    /** Counts the rows and how far the reading has run ahead of them. */
+    private static final class Rows extends OutputStream {
+
+        private final Loops loops;
+        private int rows = -1;
+        private int furthestAhead;
+
+        private Rows(Loops loops) {
+            this.loops = loops;
+        }
+
+        @Override
+        public void write(int next) {
+            if (next == '\n') {
+                rows++;
+                furthestAhead = Math.max(furthestAhead, loops.made - rows);
+            }
+        }
+    }
+
+    @Test
+    void answersEachLineBeforeReadingFarAhead() throws IOException, BadHeaderException {
+        Loops loops = new Loops();
+        Rows rows = new Rows(loops);
+        LogicalLines lines = new LogicalLines(loops);
+        Header header = Header.of(lines.next());
+
+        boolean answered =
+                new SizeRun(new PrintWriter(rows, false, StandardCharsets.UTF_8), false, null).answer(header, lines);
+
+        assertThat(answered).isTrue();
+        assertThat(rows.rows).isEqualTo(LINES);
+        assertThat(rows.furthestAhead).isLessThan(AHEAD);
+    }
+
+    @Test
+    void stopsWhenNobodyReadsTheAnswer() throws IOException, BadHeaderException {
+        Loops loops = new Loops();
+        LogicalLines lines = new LogicalLines(loops);
+        Header.of(lines.next());
+        OutputStream closed = OutputStream.nullOutputStream();
+        closed.close();
+
+        assertThatThrownBy(() -> new SizeRun(new PrintWriter(closed, false, StandardCharsets.UTF_8), false, null))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("could not be written");
+        assertThat(loops.made).isLessThan(AHEAD);
+    }
+}
