@@ -37,7 +37,7 @@ final class En12828Method {
             .reserve(WaterReserve.ofContents(VolumeFraction.percent(0.5), Volume.litres(3), ANNEX)
                     .orOfSmallVessel(Volume.litres(15), VolumeFraction.percent(20), ANNEX))
             .coldPressure(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), NEW_MARGIN)
-                    .orVapourPressure())
+                    .with(ColdPressureRule.VapourPressure.LIMIT))
             .finalPressure(new FinalPressureRule(0.9, PressureDifference.bar(0.5), ANNEX))
             .atmosphere(new AtmosphereRule(AbsolutePressure.bar(1), ONE_BAR))
             .build();

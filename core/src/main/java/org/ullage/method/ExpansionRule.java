@@ -31,6 +31,15 @@ public sealed interface ExpansionRule extends Serializable
     boolean needsCold(LoopFluid fluid);
 
     /**
+     * Whether the rule needs the highest temperature.
+     *
+     * @return false if its expansion is one number
+     */
+    default boolean needsHot() {
+        return true;
+    }
+
+    /**
      * The rule's steps.
      *
      * @param fluid the loop's fluid

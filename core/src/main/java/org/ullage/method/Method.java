@@ -288,6 +288,18 @@ public final class Method implements Serializable {
     }
 
     /**
+     * A copy with the gas charge of another method.
+     *
+     * @param other the method to take the charge of each kind of vessel from
+     * @return the copy
+     */
+    Method withChargeOf(Method other) {
+        Builder copy = new Builder(this);
+        copy.charge = other.conventions.charge;
+        return copy.build();
+    }
+
+    /**
      * A copy with another air pressure.
      *
      * @param atmosphere the convention

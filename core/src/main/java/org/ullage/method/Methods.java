@@ -20,7 +20,10 @@ public final class Methods {
     /** INAIL Raccolta R (2009): expansion line at the safety temperature, relief setting without margin. */
     public static final Method RACCOLTA_R = RaccoltaRMethod.METHOD;
 
-    private static final List<Method> ALL = List.of(ASHRAE, ASME_IV, EN_12828, RACCOLTA_R);
+    /** Mass balance: this library's own model, the yardstick for the rest. */
+    public static final Method MASS_BALANCE = MassBalanceMethod.METHOD;
+
+    private static final List<Method> ALL = List.of(ASHRAE, ASME_IV, EN_12828, RACCOLTA_R, MASS_BALANCE);
 
     private Methods() {}
 

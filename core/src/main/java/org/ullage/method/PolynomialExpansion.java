@@ -65,6 +65,11 @@ public record PolynomialExpansion(
     }
 
     @Override
+    public boolean needsHot() {
+        return c1.value() != 0 || c2.value() != 0;
+    }
+
+    @Override
     public List<Step> steps(LoopFluid fluid, ThermalStates states, double fraction) {
         if (forMixtures != null && !fluid.isWater()) {
             return forMixtures.steps(fluid, states, fraction);

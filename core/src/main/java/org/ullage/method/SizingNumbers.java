@@ -75,11 +75,17 @@ final class SizingNumbers implements Serializable {
     }
 
     private ThermalStates states() {
-        double hot = job.requireHot(method.hotBasis(), method.title()).si();
+        LoopFluid fluid = job.loop().fluid();
+        boolean credit = method.pipeCredit() == PipeCredit.SUBTRACTED;
+        boolean hotGiven = method.hotBasis().of(job.temperatures()) != null;
         boolean coldGiven = job.temperatures().cold() != null;
-        boolean needsCold =
-                method.expansion().needsCold(job.loop().fluid()) || method.pipeCredit() == PipeCredit.SUBTRACTED;
-        double cold = coldGiven || needsCold ? job.requireCold(method.title()).si() : hot;
+        // a rule that needs no temperature gets one at which every model answers
+        double hot = hotGiven || credit || method.expansion().needsHot()
+                ? job.requireHot(method.hotBasis(), method.title()).si()
+                : fluid.lowest().si();
+        double cold = coldGiven || credit || method.expansion().needsCold(fluid)
+                ? job.requireCold(method.title()).si()
+                : hot;
         PipeMaterial pipe = job.loop().pipe();
         double alpha = pipe == null ? 0 : pipe.linearExpansion().si();
         return new ThermalStates(cold, hot, pressures.cold, pressures.last, coldGiven, alpha);

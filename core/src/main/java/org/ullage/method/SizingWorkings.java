@@ -63,6 +63,9 @@ final class SizingWorkings {
     }
 
     private void addHot() {
+        if (method.hotBasis().of(job.temperatures()) == null) {
+            return;
+        }
         steps.add(Step.given(
                 method.hotBasis().toString(), Term.of("t_hot", numbers.states.hot()), "given", Source.given()));
     }

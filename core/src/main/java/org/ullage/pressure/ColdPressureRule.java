@@ -7,26 +7,59 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Length;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
 import org.ullage.quantity.Units;
 import org.ullage.workings.Step;
 import org.ullage.workings.Term;
 
 /**
- * How a method finds the lowest pressure at the vessel from the static head: p_i = p_st + margin, raised to p_st + p_v where the
- * rule counts the vapour pressure, and never below a floor if there is one. Immutable.
+ * How a method finds the lowest pressure at the vessel from the static head: p_i = f p_st + margin, with the vapour pressure as a
+ * second lower limit or added, and never below a floor if there is one. Immutable.
  *
+ * @param headFactor factor f on the static head, 1 in most rules
  * @param margin pressure to keep at the highest point, cold
- * @param countsVapourPressure whether p_st + p_v is a lower limit too, p_v being the gauge vapour pressure at the highest
- *     temperature
+ * @param vapour how the vapour pressure at the highest temperature counts
  * @param floor lowest absolute pressure at the vessel, or null if the rule has none
  * @param source where the rule comes from
  */
 public record ColdPressureRule(
+        double headFactor,
         PressureDifference margin,
-        boolean countsVapourPressure,
+        VapourPressure vapour,
         @Nullable AbsolutePressure floor,
-        Source source) implements Serializable {
+        Source source)
+        implements Serializable {
+
+    /** How a rule counts the vapour pressure of the fluid at its highest temperature. */
+    public enum VapourPressure {
+        /** Not at all. */
+        IGNORED,
+        /** Static head + vapour pressure is a lower limit beside static head + margin. */
+        LIMIT,
+        /** Where it is above atmospheric pressure, its gauge value is added to static head + margin. */
+        ADDED
+    }
+
+    /**
+     * Checks the factor.
+     *
+     * @param headFactor factor on the static head
+     * @param margin pressure to keep at the highest point
+     * @param vapour how the vapour pressure counts
+     * @param floor lowest absolute pressure, or null
+     * @param source where the rule comes from
+     * @throws OutOfRangeException if the factor is below 1 or not finite
+     */
+    public ColdPressureRule {
+        if (!(headFactor >= 1 && Double.isFinite(headFactor))) {
+            throw new OutOfRangeException(
+                    "factor on the static head",
+                    String.valueOf(headFactor),
+                    "1 or more and finite",
+                    "less would leave the top of the loop under vacuum");
+        }
+    }
 
     /**
      * Static head and a margin, nothing else.
@@ -36,16 +69,29 @@ public record ColdPressureRule(
      * @return the rule
      */
     public static ColdPressureRule staticHeadPlus(PressureDifference margin, Source source) {
-        return new ColdPressureRule(margin, false, null, source);
+        return new ColdPressureRule(1, margin, VapourPressure.IGNORED, null, source);
     }
 
     /**
-     * The same rule with the vapour pressure as a second lower limit.
+     * The same rule with another way to count the vapour pressure.
      *
+     * @param how as a second lower limit, added or not at all
      * @return a new rule
      */
-    public ColdPressureRule orVapourPressure() {
-        return new ColdPressureRule(margin, true, floor, source);
+    public ColdPressureRule with(VapourPressure how) {
+        return new ColdPressureRule(headFactor, margin, how, floor, source);
+    }
+
+    /**
+     * The same rule with a factor on the static head.
+     *
+     * @param factor 1 or more
+     * @param whole where the rule with its factor comes from
+     * @return a new rule
+     * @throws OutOfRangeException if the factor is below 1 or not finite
+     */
+    public ColdPressureRule withHeadFactor(double factor, Source whole) {
+        return new ColdPressureRule(factor, margin, vapour, floor, whole);
     }
 
     /**
@@ -56,7 +102,7 @@ public record ColdPressureRule(
      * @return a new rule
      */
     public ColdPressureRule notBelow(AbsolutePressure lowest, Source whole) {
-        return new ColdPressureRule(margin, countsVapourPressure, lowest, whole);
+        return new ColdPressureRule(headFactor, margin, vapour, lowest, whole);
     }
 
     /**
@@ -70,31 +116,49 @@ public record ColdPressureRule(
      */
     public double pascals(double headMetres, double vapourPascals, double ambientPascals) {
         double head = StaticHead.pascals(headMetres);
-        double cold = head + margin.si() + ambientPascals;
-        if (countsVapourPressure) {
-            cold = Math.max(cold, head + vapourPascals);
-        }
+        double cold = headFactor * head + margin.si() + ambientPascals;
+        cold = switch (vapour) {
+            case IGNORED -> cold;
+            case LIMIT -> Math.max(cold, head + vapourPascals);
+            case ADDED -> cold + Math.max(0, vapourPascals - ambientPascals);
+        };
         return floor == null ? cold : Math.max(cold, floor.si());
+    }
+
+    /**
+     * Whether the rule needs the vapour pressure.
+     *
+     * @return false if it ignores it
+     */
+    public boolean countsVapourPressure() {
+        return vapour != VapourPressure.IGNORED;
     }
 
     /**
      * The rule's steps.
      *
      * @param head height of the highest point above the vessel
-     * @param vapour absolute vapour pressure at the highest temperature, or null if the rule does not count it
+     * @param vapourPressure absolute vapour pressure at the highest temperature, or null if the rule does not count it
      * @param ambient pressure of the air
      * @param result symbol and value of the result of {@link #pascals}
      * @return the steps in order
      */
-    public List<Step> steps(Length head, @Nullable AbsolutePressure vapour, AbsolutePressure ambient, Term result) {
+    public List<Step> steps(
+            Length head, @Nullable AbsolutePressure vapourPressure, AbsolutePressure ambient, Term result) {
         List<Step> steps = new ArrayList<>();
         steps.add(StaticHead.step(head));
         List<Term> terms = new ArrayList<>(
                 List.of(Term.of("p_st", StaticHead.of(head)), Term.of("d_cold", margin), Term.of("p_a", ambient)));
         String formula = "p_st + d_cold + p_a";
-        if (vapour != null) {
-            formula = "max(" + formula + ", p_st + p_vap)";
-            terms.add(Term.of("p_vap", vapour));
+        if (headFactor != 1) {
+            formula = "f_st * " + formula;
+            terms.add(Term.number("f_st", headFactor));
+        }
+        if (vapourPressure != null) {
+            formula = vapour == VapourPressure.LIMIT
+                    ? "max(" + formula + ", p_st + p_vap)"
+                    : formula + " + max(0, p_vap - p_a)";
+            terms.add(Term.of("p_vap", vapourPressure));
         }
         if (floor != null) {
             formula = "max(" + formula + ", p_floor)";
@@ -111,10 +175,13 @@ public record ColdPressureRule(
      */
     @Override
     public String toString() {
-        String words = "static head + " + margin.text(Units.BAR);
-        if (countsVapourPressure) {
-            words += ", and at least static head + vapour pressure";
-        }
+        String words = (headFactor == 1 ? "" : headFactor + " x ") + "static head"
+                + (margin.si() == 0 ? "" : " + " + margin.text(Units.BAR));
+        words += switch (vapour) {
+            case IGNORED -> "";
+            case LIMIT -> ", and at least static head + vapour pressure";
+            case ADDED -> " + vapour pressure above atmospheric";
+        };
         return floor == null ? words : words + ", not below " + floor.text(Units.BAR);
     }
 }

@@ -137,6 +137,16 @@ class MethodConventionsTest {
     }
 
     @Test
+    void massBalanceCountsWhatLeavesTheLoopAtTheVesselsTemperature() {
+        // densities 1000/1.005, 1000/1.04 and 1000/1.01 kg/m3; steel grows by 3 x 11.7e-6 x 70
+        Sizing sizing = size(Methods.MASS_BALANCE, VesselType.bladder());
+        double leaves = 1000 / 1.005 - 1000 / 1.04 * (1 + 3 * 11.7e-6 * 70);
+        assertThat(sizing.expansionVolume().in(Units.LITRE)).isCloseTo(leaves * 1.01, within(1e-9));
+        assertThat(sizing.expansionVolume())
+                .isLessThan(size(Methods.ASHRAE, VesselType.bladder()).expansionVolume());
+    }
+
+    @Test
     void waterRulesWarnForMixtures() {
         Sizing sizing = Methods.RACCOLTA_R.size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), TEN, EIGHTY));
         assertThat(sizing.warnings()).anyMatch(caution -> caution.text().contains("test mixture expands more"));
@@ -193,7 +203,7 @@ class MethodConventionsTest {
         assertThat(Methods.named(" EN-12828 ")).isSameAs(Methods.EN_12828);
         assertThatThrownBy(() -> Methods.named("en-1234"))
                 .hasMessageContaining("\"en-1234\"")
-                .hasMessageContaining("ashrae, asme-iv, en-12828, raccolta-r");
+                .hasMessageContaining("ashrae, asme-iv, en-12828, raccolta-r, mass-balance");
     }
 
     @Test

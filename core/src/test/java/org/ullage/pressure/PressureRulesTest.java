@@ -33,9 +33,29 @@ class PressureRulesTest {
     @Test
     void vapourPressureDecidesOnlyWhereTheRuleCountsItAndItIsHigher() {
         ColdPressureRule rule = ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), TEST)
-                .orVapourPressure();
+                .with(ColdPressureRule.VapourPressure.LIMIT);
         assertThat(rule.pascals(10, 143_000, ATMOSPHERE)).isEqualTo(98_066.5 + 143_000);
         assertThat(rule.pascals(10, 110_000, ATMOSPHERE)).isEqualTo(98_066.5 + 20_000 + 100_000);
+    }
+
+    @Test
+    void vapourPressureAboveAtmosphericCanBeAdded() {
+        ColdPressureRule rule = ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), TEST)
+                .with(ColdPressureRule.VapourPressure.ADDED);
+        assertThat(rule.pascals(10, 143_000, ATMOSPHERE)).isEqualTo(98_066.5 + 20_000 + 143_000);
+        assertThat(rule.pascals(10, 90_000, ATMOSPHERE)).isEqualTo(98_066.5 + 20_000 + 100_000);
+        assertThat(rule).hasToString("static head + 0.2 bar + vapour pressure above atmospheric");
+    }
+
+    @Test
+    void staticHeadCanHaveAFactorButNotBelowOne() {
+        ColdPressureRule rule =
+                ColdPressureRule.staticHeadPlus(PressureDifference.bar(0), TEST).withHeadFactor(1.1, TEST);
+        assertThat(rule.pascals(10, 0, ATMOSPHERE)).isCloseTo(1.1 * 98_066.5 + 100_000, within(1e-6));
+        assertThat(rule).hasToString("1.1 x static head");
+        assertThatThrownBy(() -> rule.withHeadFactor(0.9, TEST))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("0.9");
     }
 
     @Test
@@ -85,7 +105,7 @@ class PressureRulesTest {
     @Test
     void rulesSayThemselvesInWords() {
         assertThat(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.2), TEST)
-                        .orVapourPressure()
+                        .with(ColdPressureRule.VapourPressure.LIMIT)
                         .notBelow(AbsolutePressure.bar(1.5), TEST))
                 .hasToString(
                         "static head + 0.2 bar, and at least static head + vapour pressure, not below 1.5 bar abs");
