@@ -23,6 +23,8 @@ public enum ConcentrationDefinition {
     ON_SOLUTION_20C("volume of the solution at 20 degC", GlycolSources.ON_SOLUTION_DEFINITION);
 
     private final String words;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a Source is a record of strings and so immutable
     private final Source source;
 
     ConcentrationDefinition(String words, Source source) {

@@ -15,7 +15,8 @@ import org.ullage.quantity.VolumeFraction;
 /** Reads a user's density table from text. The form is described at {@link UserFluidTable}. */
 final class DensityCsv {
 
-    private static final Pattern HEADING = Pattern.compile("\\s*([^\\[(]*?)\\s*(?:[\\[(]\\s*([^\\])]*?)\\s*[\\])])?\\s*");
+    private static final Pattern HEADING =
+            Pattern.compile("\\s*([^\\[(]*?)\\s*(?:[\\[(]\\s*([^\\])]*?)\\s*[\\])])?\\s*");
     private static final Pattern DECIMALS = Pattern.compile("\\d*\\.(\\d+)");
 
     private final String name;

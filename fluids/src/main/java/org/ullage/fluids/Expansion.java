@@ -197,7 +197,7 @@ public final class Expansion {
      */
     @Override
     public String toString() {
-        return fluid.name() + " by " + fluid.model() + ", " + from.text(Units.CELSIUS) + " to "
-                + to.text(Units.CELSIUS) + ": " + FluidText.fixed(percent(), FluidText.PERCENT_DECIMALS) + " %";
+        return fluid.name() + " by " + fluid.model() + ", " + from.text(Units.CELSIUS) + " to " + to.text(Units.CELSIUS)
+                + ": " + FluidText.fixed(percent(), FluidText.PERCENT_DECIMALS) + " %";
     }
 }

@@ -27,7 +27,8 @@ public final class FluidComparison {
     private final Temperature to;
     private final List<ComparedFluid> rows;
 
-    private FluidComparison(String fluid, List<Candidate> candidates, LoopFluid chosen, Temperature from, Temperature to) {
+    private FluidComparison(
+            String fluid, List<Candidate> candidates, LoopFluid chosen, Temperature from, Temperature to) {
         this.fluid = fluid;
         this.from = from;
         this.to = to;
@@ -155,16 +156,33 @@ public final class FluidComparison {
      */
     public String text(UnitSystem system) {
         List<List<String>> table = new ArrayList<>();
-        table.add(List.of("", "model", "density at " + from.text(system), "at " + to.text(system), "expansion",
-                "difference", "stated uncertainty", "remark"));
+        table.add(List.of(
+                "",
+                "model",
+                "density at " + from.text(system),
+                "at " + to.text(system),
+                "expansion",
+                "difference",
+                "stated uncertainty",
+                "remark"));
         StringBuilder refusals = new StringBuilder();
         for (ComparedFluid row : rows) {
             String star = row.isChosen() ? "*" : "";
-            row.expansion().ifPresentOrElse(
-                    expansion -> table.add(List.of(star, row.label(), density(expansion.fromDensity(), system),
-                            density(expansion.toDensity(), system), percent(expansion) + " %",
-                            points(row) + " points", uncertainty(row), row.remark())),
-                    () -> refusals.append(row.label()).append(" refuses: ").append(row.refusal()).append('\n'));
+            row.expansion()
+                    .ifPresentOrElse(
+                            expansion -> table.add(List.of(
+                                    star,
+                                    row.label(),
+                                    density(expansion.fromDensity(), system),
+                                    density(expansion.toDensity(), system),
+                                    percent(expansion) + " %",
+                                    points(row) + " points",
+                                    uncertainty(row),
+                                    row.remark())),
+                            () -> refusals.append(row.label())
+                                    .append(" refuses: ")
+                                    .append(row.refusal())
+                                    .append('\n'));
         }
         return fluid + ", " + from.text(system) + " to " + to.text(system) + "\n" + FluidText.columns(table) + refusals;
     }
@@ -177,14 +195,33 @@ public final class FluidComparison {
      */
     public String csv(UnitSystem system) {
         List<List<String>> lines = new ArrayList<>();
-        lines.add(List.of("fluid", "model", "chosen", "from", "to", "from_density", "to_density", "expansion_percent",
-                "difference_points", "stated_uncertainty", "remark", "refusal"));
+        lines.add(List.of(
+                "fluid",
+                "model",
+                "chosen",
+                "from",
+                "to",
+                "from_density",
+                "to_density",
+                "expansion_percent",
+                "difference_points",
+                "stated_uncertainty",
+                "remark",
+                "refusal"));
         for (ComparedFluid row : rows) {
-            lines.add(List.of(fluid, row.label(), row.isChosen() ? "yes" : "no", from.text(system), to.text(system),
+            lines.add(List.of(
+                    fluid,
+                    row.label(),
+                    row.isChosen() ? "yes" : "no",
+                    from.text(system),
+                    to.text(system),
                     row.expansion().map(e -> density(e.fromDensity(), system)).orElse(""),
                     row.expansion().map(e -> density(e.toDensity(), system)).orElse(""),
                     row.expansion().map(FluidComparison::percent).orElse(""),
-                    points(row), uncertainty(row), row.remark(), row.refusal()));
+                    points(row),
+                    uncertainty(row),
+                    row.remark(),
+                    row.refusal()));
         }
         return FluidText.csv(lines);
     }

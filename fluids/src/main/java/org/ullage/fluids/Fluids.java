@@ -38,10 +38,8 @@ public final class Fluids {
      * @throws OutOfRangeException if the fluid, its concentration or its model is not known; it lists what is
      */
     public static LoopFluid parse(String text) {
-        String plain = text.toLowerCase(Locale.ROOT)
-                .strip()
-                .replaceAll("\\s+", " ")
-                .replaceAll(" ?/ ?", "/");
+        String plain =
+                text.toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ").replaceAll(" ?/ ?", "/");
         int slash = plain.indexOf('/');
         String fluid = slash < 0 ? plain : plain.substring(0, slash);
         Optional<String> model = slash < 0 ? Optional.empty() : Optional.of(plain.substring(slash + 1));
@@ -62,8 +60,7 @@ public final class Fluids {
      * @return each form once, in words
      */
     public static List<String> known() {
-        String models =
-                Arrays.stream(GlycolModel.values()).map(GlycolModel::id).collect(Collectors.joining(" or "));
+        String models = Arrays.stream(GlycolModel.values()).map(GlycolModel::id).collect(Collectors.joining(" or "));
         return List.of(
                 "water",
                 "water/" + String.join(" or ", WATER.keySet()),

@@ -37,8 +37,9 @@ public final class FreezingCurve {
         this.celsiusByMassPercent = switch (model) {
             case ASHRAE -> data.pairing()::freezing;
             case MELINDER -> data.melinder()::freezing;
-            case WARMER -> percent ->
-                    Math.max(data.pairing().freezing(percent), data.melinder().freezing(percent));
+            case WARMER ->
+                percent -> Math.max(
+                        data.pairing().freezing(percent), data.melinder().freezing(percent));
         };
     }
 

@@ -17,6 +17,8 @@ public enum FreezingModel {
     WARMER("the warmer of ASHRAE and Melinder 2010", GlycolSources.WARMER_FREEZING);
 
     private final String words;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a Source is a record of strings and so immutable
     private final Source source;
 
     FreezingModel(String words, Source source) {

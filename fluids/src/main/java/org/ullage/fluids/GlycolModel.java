@@ -65,7 +65,10 @@ public enum GlycolModel {
 
     private final String id;
     private final String title;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a Source is a record of strings and so immutable
     private final Source source;
+
     private final String remark;
 
     GlycolModel(String id, String title, Source source, String remark) {

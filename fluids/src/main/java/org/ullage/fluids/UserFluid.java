@@ -30,7 +30,8 @@ public final class UserFluid implements LoopFluid {
     private final @Nullable VapourPressureFunction vapourPressure;
     private final Source vapourPressureSource;
 
-    UserFluid(String name, String model, Source source, double lowestKelvins, double highestKelvins, DensityCurve curve) {
+    UserFluid(
+            String name, String model, Source source, double lowestKelvins, double highestKelvins, DensityCurve curve) {
         this(name, model, source, lowestKelvins, highestKelvins, curve, null, WaterVapour.SOURCE);
     }
 
@@ -74,7 +75,8 @@ public final class UserFluid implements LoopFluid {
                     "above the lowest, " + Celsius.text(lowest.si()),
                     "exchange the two or give a wider range");
         }
-        DensityCurve curve = (kelvins, pascals) -> 1 / density.at(Temperature.ofSi(kelvins)).si();
+        DensityCurve curve =
+                (kelvins, pascals) -> 1 / density.at(Temperature.ofSi(kelvins)).si();
         DensityChecks.requireFalling(name, trials(curve, lowest.si(), highest.si()));
         return new UserFluid(name, "function of the user", source, lowest.si(), highest.si(), curve);
     }
@@ -148,7 +150,9 @@ public final class UserFluid implements LoopFluid {
     public double vapourPressureSi(double kelvins) {
         requireInRange(kelvins);
         VapourPressureFunction own = vapourPressure;
-        return own == null ? WaterVapour.pressure(kelvins) : own.at(Temperature.ofSi(kelvins)).si();
+        return own == null
+                ? WaterVapour.pressure(kelvins)
+                : own.at(Temperature.ofSi(kelvins)).si();
     }
 
     @Override

@@ -50,8 +50,9 @@ public final class UserFluidTable {
         this.hasConcentration = csv.hasConcentration();
         this.byMass = csv.byMass();
         Map<Double, List<DensityRow>> columns = new TreeMap<>();
-        csv.rows().forEach(row ->
-                columns.computeIfAbsent(row.percent(), percent -> new ArrayList<>()).add(row));
+        csv.rows()
+                .forEach(row -> columns.computeIfAbsent(row.percent(), percent -> new ArrayList<>())
+                        .add(row));
         requireRows(columns.isEmpty() ? 0 : FEWEST_ROWS, name);
         this.surface = new DensitySurface(
                 columns.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
@@ -71,7 +72,8 @@ public final class UserFluidTable {
      * @throws org.ullage.quantity.UnreadableQuantityException if a cell is not a number with a known unit
      */
     public static UserFluidTable read(String name, String csv, Source source) {
-        return new UserFluidTable(name, source, DensityCsv.read(name, csv.lines().toList()), true);
+        return new UserFluidTable(
+                name, source, DensityCsv.read(name, csv.lines().toList()), true);
     }
 
     /**
@@ -101,7 +103,8 @@ public final class UserFluidTable {
      * @throws org.ullage.quantity.UnreadableQuantityException if a cell is not a number with a known unit
      */
     public static UserFluidTable readWithoutOutlierCheck(String name, String csv, Source source) {
-        return new UserFluidTable(name, source, DensityCsv.read(name, csv.lines().toList()), false);
+        return new UserFluidTable(
+                name, source, DensityCsv.read(name, csv.lines().toList()), false);
     }
 
     /**
