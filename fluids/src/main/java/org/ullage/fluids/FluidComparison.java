@@ -6,8 +6,6 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ullage.loop.LoopFluid;
-import org.ullage.provenance.Constant;
-import org.ullage.quantity.Density;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
@@ -19,8 +17,6 @@ import org.ullage.quantity.VolumeFraction;
  * and the difference to a chosen one; a model that does not cover the span stays in the list with its reason. Immutable.
  */
 public final class FluidComparison {
-
-    private static final int DENSITY_DIGITS = 6;
 
     private final String fluid;
     private final Temperature from;
@@ -155,36 +151,7 @@ public final class FluidComparison {
      * @return lines ending in a line feed; the chosen model is marked with a star
      */
     public String text(UnitSystem system) {
-        List<List<String>> table = new ArrayList<>();
-        table.add(List.of(
-                "",
-                "model",
-                "density at " + from.text(system),
-                "at " + to.text(system),
-                "expansion",
-                "difference",
-                "stated uncertainty",
-                "remark"));
-        StringBuilder refusals = new StringBuilder();
-        for (ComparedFluid row : rows) {
-            String star = row.isChosen() ? "*" : "";
-            row.expansion()
-                    .ifPresentOrElse(
-                            expansion -> table.add(List.of(
-                                    star,
-                                    row.label(),
-                                    density(expansion.fromDensity(), system),
-                                    density(expansion.toDensity(), system),
-                                    percent(expansion) + " %",
-                                    points(row) + " points",
-                                    uncertainty(row),
-                                    row.remark())),
-                            () -> refusals.append(row.label())
-                                    .append(" refuses: ")
-                                    .append(row.refusal())
-                                    .append('\n'));
-        }
-        return fluid + ", " + from.text(system) + " to " + to.text(system) + "\n" + FluidText.columns(table) + refusals;
+        return new FluidComparisonText(fluid, from, to, system).table(rows);
     }
 
     /**
@@ -194,57 +161,7 @@ public final class FluidComparison {
      * @return the header and the lines
      */
     public String csv(UnitSystem system) {
-        List<List<String>> lines = new ArrayList<>();
-        lines.add(List.of(
-                "fluid",
-                "model",
-                "chosen",
-                "from",
-                "to",
-                "from_density",
-                "to_density",
-                "expansion_percent",
-                "difference_points",
-                "stated_uncertainty",
-                "remark",
-                "refusal"));
-        for (ComparedFluid row : rows) {
-            lines.add(List.of(
-                    fluid,
-                    row.label(),
-                    row.isChosen() ? "yes" : "no",
-                    from.text(system),
-                    to.text(system),
-                    row.expansion().map(e -> density(e.fromDensity(), system)).orElse(""),
-                    row.expansion().map(e -> density(e.toDensity(), system)).orElse(""),
-                    row.expansion().map(FluidComparison::percent).orElse(""),
-                    points(row),
-                    uncertainty(row),
-                    row.remark(),
-                    row.refusal()));
-        }
-        return FluidText.csv(lines);
-    }
-
-    private static String density(Density density, UnitSystem system) {
-        return density.text(system, DENSITY_DIGITS);
-    }
-
-    private static String percent(Expansion expansion) {
-        return FluidText.fixed(expansion.percent(), FluidText.PERCENT_DECIMALS);
-    }
-
-    private static String points(ComparedFluid row) {
-        return row.differencePoints().isPresent()
-                ? FluidText.signed(row.differencePoints().getAsDouble(), FluidText.PERCENT_DECIMALS)
-                : "";
-    }
-
-    private static String uncertainty(ComparedFluid row) {
-        if (row.expansion().isEmpty()) {
-            return "";
-        }
-        return row.densityUncertainty().map(Constant::toString).orElse("none stated");
+        return new FluidComparisonText(fluid, from, to, system).csv(rows);
     }
 
     /**

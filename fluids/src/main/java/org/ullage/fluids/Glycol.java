@@ -6,11 +6,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.ullage.quantity.Density;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
-import org.ullage.quantity.Units;
 import org.ullage.quantity.VolumeFraction;
 import org.ullage.workings.Caution;
 
@@ -24,10 +22,6 @@ public enum Glycol {
 
     /** Ethylene glycol, 1,2-ethanediol. */
     ETHYLENE("ethylene glycol");
-
-    private static final String MISPRINT =
-            "the value found breaks an otherwise smooth column by 0.30 kg/m3 where no other cell is off by more than 0.02"
-                    + " kg/m3; one digit misprinted explains it";
 
     private final String text;
 
@@ -239,26 +233,7 @@ public enum Glycol {
      * @return the corrections, with reason
      */
     public List<TableCorrection> tableCorrections() {
-        return GlycolData.of(this).corrections().stream().map(this::published).toList();
-    }
-
-    /** A column bears on the concentrations up to its neighbours. */
-    List<TableCorrection> correctionsNear(double volumePercent) {
-        return GlycolData.of(this).corrections().stream()
-                .filter(c -> Math.abs(c.percent() - volumePercent) < AshraeTable.COLUMN_STEP)
-                .map(this::published)
-                .toList();
-    }
-
-    private TableCorrection published(AshraeTable.Correction c) {
-        return new TableCorrection(
-                this,
-                Temperature.celsius(c.celsius()),
-                VolumeFraction.percent(c.percent()),
-                Density.of(c.asFound(), Units.KILOGRAM_PER_CUBIC_METRE),
-                Density.of(c.asUsed(), Units.KILOGRAM_PER_CUBIC_METRE),
-                MISPRINT,
-                GlycolSources.CORRECTION);
+        return GlycolCorrections.of(this);
     }
 
     /** For messages: the words that name a model. */

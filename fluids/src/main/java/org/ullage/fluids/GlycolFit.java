@@ -25,6 +25,11 @@ record GlycolFit(DensityCurve curve, double lowestKelvins, double highestKelvins
     /** No published density of a glycol mixture above this temperature stands here to hold ideal mixing against, degC. */
     private static final double IDEAL_HIGHEST_CELSIUS = 125;
 
+    /** Written so that a NaN is not covered. */
+    boolean covers(double kelvins) {
+        return kelvins >= lowestKelvins - Celsius.SLACK && kelvins <= highestKelvins + Celsius.SLACK;
+    }
+
     static GlycolFit of(GlycolModel model, Glycol glycol, Concentration concentration) {
         GlycolData data = GlycolData.of(glycol);
         return switch (model) {

@@ -2,7 +2,6 @@ package org.ullage.fluids;
 
 import java.io.InvalidObjectException;
 import java.io.ObjectInputStream;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.ullage.loop.LoopFluid;
@@ -15,8 +14,8 @@ import org.ullage.quantity.VolumeFraction;
 
 /**
  * Propylene or ethylene glycol in water at one concentration, as one model describes it. Get one from {@link PropyleneGlycol},
- * {@link EthyleneGlycol}, {@link Glycol} or {@link Fluids#parse(String)}. Everything that depends on concentration is worked out
- * once, when it is made; a look-up of the specific volume is then a polynomial in temperature and allocates nothing. Immutable.
+ * {@link EthyleneGlycol}, {@link Glycol} or {@link Fluids#parse(String)}. What depends on concentration is worked out once, when it
+ * is made; a look-up of the specific volume is then a polynomial in temperature and allocates nothing. Immutable.
  *
  * <p>No model but ideal mixing depends on pressure; the others ignore it, finite or not. The vapour pressure is that of pure
  * water, which no mixture with glycol reaches, so that an anti-flash margin taken from it is on the safe side;
@@ -31,8 +30,6 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
     private final Concentration concentration;
     private final transient GlycolFit fit;
     private final transient DensityCurve curve;
-    private final transient double lowestWithSlack;
-    private final transient double highestWithSlack;
 
     GlycolSolution(Glycol glycol, GlycolModel model, Concentration concentration) {
         this.glycol = glycol;
@@ -40,8 +37,6 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
         this.concentration = concentration;
         this.fit = GlycolFit.of(model, glycol, concentration);
         this.curve = fit.curve();
-        this.lowestWithSlack = fit.lowestKelvins() - Celsius.SLACK;
-        this.highestWithSlack = fit.highestKelvins() + Celsius.SLACK;
     }
 
     /**
@@ -130,8 +125,7 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
     }
 
     /**
-     * What links {@link #volumeFraction()} with {@link #massFraction()}: ASHRAE's pairing as far as it reaches, ideal volumes at
-     * 20 degC beyond.
+     * What links both fractions: ASHRAE's pairing as far as it reaches, ideal volumes at 20 degC beyond.
      *
      * @return the definition
      */
@@ -140,8 +134,8 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
     }
 
     /**
-     * The freezing point by the source that goes with the model: ASHRAE's table with ASHRAE's densities, Melinder's polynomial
-     * with the others. {@link Glycol#freezing()} gives the warmer of the two.
+     * The freezing point by ASHRAE's table with ASHRAE's densities, by Melinder's polynomial with the others. {@link
+     * Glycol#freezing()} gives the warmer of the two.
      *
      * @return where the first ice appears
      * @throws OutOfRangeException if the concentration is above 60 mass%, where neither source reaches
@@ -165,7 +159,7 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
      * @return the corrections, mostly none
      */
     public List<TableCorrection> corrections() {
-        return model == GlycolModel.ASHRAE ? glycol.correctionsNear(concentration.volumePercent()) : List.of();
+        return model == GlycolModel.ASHRAE ? GlycolCorrections.near(glycol, concentration.volumePercent()) : List.of();
     }
 
     /**
@@ -194,17 +188,13 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
 
     @Override
     public double specificVolumeSi(double kelvins, double pascals) {
-        if (!(kelvins >= lowestWithSlack && kelvins <= highestWithSlack)) {
-            throw refusal(kelvins);
-        }
+        requireInRange(kelvins);
         return curve.specificVolume(kelvins, pascals);
     }
 
     @Override
     public double vapourPressureSi(double kelvins) {
-        if (!(kelvins >= lowestWithSlack && kelvins <= highestWithSlack)) {
-            throw refusal(kelvins);
-        }
+        requireInRange(kelvins);
         return WaterVapour.pressure(kelvins);
     }
 
@@ -215,16 +205,16 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
 
     /** Only what was asked for is written; the fit is made anew on reading. */
     private Object writeReplace() {
-        return new Written(glycol, model, concentration);
+        return new GlycolSolutionForm(glycol, model, concentration);
     }
 
     private void readObject(ObjectInputStream stream) throws InvalidObjectException {
         throw new InvalidObjectException("a GlycolSolution is written as what it was made from");
     }
 
-    private record Written(Glycol glycol, GlycolModel model, Concentration concentration) implements Serializable {
-        private Object readResolve() {
-            return new GlycolSolution(glycol, model, concentration);
+    private void requireInRange(double kelvins) {
+        if (!fit.covers(kelvins)) {
+            throw refusal(kelvins);
         }
     }
 
@@ -252,7 +242,7 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
     /**
      * The fluid and its model.
      *
-     * @return name and model, such as {@code propylene glycol 30 vol% (Melinder 2010 at 30.6 mass% by ASHRAE's pairing)}
+     * @return such as {@code propylene glycol 30 vol% (Melinder 2010 at 30.6 mass% by ASHRAE's pairing)}
      */
     @Override
     public String toString() {

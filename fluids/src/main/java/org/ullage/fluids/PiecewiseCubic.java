@@ -19,6 +19,12 @@ final class PiecewiseCubic implements Serializable {
     private static final int FEWEST_FOR_AKIMA = 5;
     private static final int TERMS = 4;
 
+    /**
+     * A knot this near to the start of a bucket counts as its start, so that rounding does not cost a step at every look-up. The
+     * curve is smooth: so near to a knot either cubic will do.
+     */
+    private static final double TOUCHING = 1e-9;
+
     /** Keeps the index small when two knots nearly touch. */
     private static final int MOST_BUCKETS = 1024;
 
@@ -95,7 +101,7 @@ final class PiecewiseCubic implements Serializable {
         int[] segments = new int[buckets];
         int segment = 0;
         for (int bucket = 0; bucket < buckets; bucket++) {
-            while (segment + 2 < knots.length && knots[segment + 1] <= knots[0] + bucket / perBucket) {
+            while (segment + 2 < knots.length && knots[segment + 1] <= knots[0] + bucket / perBucket + TOUCHING) {
                 segment++;
             }
             segments[bucket] = segment;

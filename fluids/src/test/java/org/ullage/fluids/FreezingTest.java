@@ -72,7 +72,9 @@ class FreezingTest {
         FreezingCurve curve = Glycol.PROPYLENE.freezing(FreezingModel.ASHRAE);
         for (int row = 0; row < expected.size(); row++) {
             assertThat(curve.pointAt(vol(expected.number(row, "vol_pct"))).in(Units.CELSIUS))
-                    .isCloseTo(expected.number(row, "t_freeze_degC"), within(1.5)); // its dilute rows are warmer than any other source
+                    .isCloseTo(
+                            expected.number(row, "t_freeze_degC"),
+                            within(1.5)); // its dilute rows are warmer than any other source
         }
     }
 
