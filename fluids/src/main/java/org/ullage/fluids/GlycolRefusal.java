@@ -1,0 +1,31 @@
+package org.ullage.fluids;
+
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Units;
+
+/** The words in which a glycol mixture refuses a temperature. Kept apart so that the calculation path stays small. */
+final class GlycolRefusal {
+
+    private static final int DIGITS = 4;
+
+    private GlycolRefusal() {}
+
+    static OutOfRangeException frozen(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
+        return new OutOfRangeException(
+                "temperature of " + fluid.name(),
+                Celsius.text(kelvins),
+                "at or above its freezing point " + fluid.freezingPoint().text(Units.CELSIUS, DIGITS) + " by "
+                        + freezing.words(),
+                "it would hold ice: raise the temperature or the concentration");
+    }
+
+    static OutOfRangeException outside(GlycolSolution fluid, double kelvins) {
+        return new OutOfRangeException(
+                "temperature of " + fluid.name(),
+                Celsius.text(kelvins),
+                fluid.lowest().text(Units.CELSIUS, DIGITS) + " to "
+                        + fluid.highest().text(Units.CELSIUS, DIGITS) + " for " + fluid.model(),
+                "give a temperature inside the range or name a model that reaches it ("
+                        + fluid.glycol().modelWords() + ")");
+    }
+}
