@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.ullage.quantity.OutOfRangeException;
 
 /** One test a case: this library does what every reference case demands. */
 class ReferenceCaseTest {
@@ -15,14 +16,26 @@ class ReferenceCaseTest {
     @TestFactory
     Stream<DynamicTest> everyCasePasses() {
         return ReferenceCases.all().stream()
-                .map(referenceCase ->
-                        DynamicTest.dynamicTest(referenceCase.id(), () -> assertPasses(List.of(referenceCase))));
+                .map(each -> DynamicTest.dynamicTest(each.file() + " " + each.id(), () -> assertPasses(each)));
     }
 
-    private void assertPasses(List<ReferenceCase> one) {
-        CaseResult result = ReferenceRun.of(ullage, one).results().get(0);
+    @TestFactory
+    Stream<DynamicTest> refusalsAreAboutTheInputs() {
+        return ReferenceCases.all().stream()
+                .filter(each -> each.verdict() == Verdict.REFUSED)
+                .map(each -> DynamicTest.dynamicTest(
+                        each.id(), () -> assertThat(refusal(each)).isInstanceOf(OutOfRangeException.class)));
+    }
+
+    private void assertPasses(ReferenceCase referenceCase) {
+        CaseResult result =
+                ReferenceRun.of(ullage, List.of(referenceCase)).results().get(0);
         assertThat(result.outcome())
-                .as("%s: %s", result.referenceCase().question(), result.remark())
+                .as("%s: %s", referenceCase.question(), result.remark())
                 .isEqualTo(Outcome.PASSED);
+    }
+
+    private Throwable refusal(ReferenceCase referenceCase) {
+        return org.assertj.core.api.Assertions.catchThrowable(() -> ullage.answer(referenceCase.question()));
     }
 }
