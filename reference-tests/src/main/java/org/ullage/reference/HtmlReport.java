@@ -2,6 +2,7 @@ package org.ullage.reference;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Prints a report as one HTML page that needs nothing else. */
 public final class HtmlReport {
@@ -17,11 +18,15 @@ public final class HtmlReport {
             td { font-variant-numeric: tabular-nums; overflow-wrap: break-word; max-width: 26rem; }
             tr.failed { background: #d3382f33; }
             tr.differs td:nth-child(4) { text-decoration: line-through; }
+            .short { white-space: nowrap; }
             .scroll { overflow-x: auto; }
             """;
 
     private static final Map<String, String> ROW_CLASSES =
             Map.of(Outcome.FAILED.toString(), "failed", Verdict.DIFFERS.word(), Verdict.DIFFERS.word());
+
+    /** A cell of no more characters than this stays on one line. */
+    private static final int LONGEST_UNBROKEN = 22;
 
     private HtmlReport() {}
 
@@ -71,26 +76,20 @@ public final class HtmlReport {
         }
     }
 
+    /** Verdict and outcome are the last two cells of a case. */
     private static String rowStart(List<String> row) {
-        String classes = String.join(
-                " ",
-                row.stream()
-                        .filter(ROW_CLASSES::containsKey)
-                        .map(ROW_CLASSES::get)
-                        .toList());
+        String classes = row.subList(row.size() - 2, row.size()).stream()
+                .filter(ROW_CLASSES::containsKey)
+                .map(ROW_CLASSES::get)
+                .collect(Collectors.joining(" "));
         return classes.isEmpty() ? "<tr>" : "<tr class=\"" + classes + "\">";
     }
 
     private static void appendRow(StringBuilder page, String start, String tag, List<String> cells) {
         page.append(start);
         for (String cell : cells) {
-            page.append('<')
-                    .append(tag)
-                    .append('>')
-                    .append(escaped(cell))
-                    .append("</")
-                    .append(tag)
-                    .append('>');
+            page.append('<').append(tag).append(cell.length() > LONGEST_UNBROKEN ? ">" : " class=\"short\">");
+            page.append(escaped(cell)).append("</").append(tag).append('>');
         }
         page.append("</tr>\n");
     }

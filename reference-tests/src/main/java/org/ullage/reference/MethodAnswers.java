@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.method.Method;
 import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
@@ -54,8 +55,11 @@ final class MethodAnswers {
     private static Sizing size(Method method, Question question) {
         Temperature cold = question.has(Input.COLD) ? question.temperature(Input.COLD) : null;
         Temperature hot = question.has(Input.HOT) ? question.temperature(Input.HOT) : null;
-        return method.size(
-                new SizingJob(loop(question), VesselType.of(vesselKind(question)), cold, hot, pressures(question)));
+        return method.size(new SizingJob(
+                loop(question),
+                VesselType.of(vesselKind(question)),
+                LoopTemperatures.between(cold, hot),
+                pressures(question)));
     }
 
     private static VesselKind vesselKind(Question question) {

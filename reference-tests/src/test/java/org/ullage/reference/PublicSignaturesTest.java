@@ -10,7 +10,7 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.junit.jupiter.api.Test;
 
 /** The rule about signatures finds what it is meant to find. */
-class PublicSignaturesTest {
+public class PublicSignaturesTest {
 
     /** Shows a foreign type in every way there is, and uses one without showing it. */
     public static class Offender implements UnivariateFunction {

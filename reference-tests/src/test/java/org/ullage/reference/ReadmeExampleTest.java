@@ -34,8 +34,8 @@ class ReadmeExampleTest {
 
     @Test
     void isTheOneInTheReadme() throws IOException {
-        String source =
-                Files.readString(SOURCE).split("        // README\n", -1)[1].stripIndent();
-        assertThat(Files.readString(Path.of("README.md"))).contains("```java\n" + source + "```");
+        String source = Files.readString(SOURCE).split("        // README\n", -1)[1];
+        assertThat(Files.readString(Path.of("README.md")))
+                .contains("```java\n" + source.stripTrailing().stripIndent() + "\n```");
     }
 }

@@ -44,7 +44,7 @@ class ReportPrintersTest {
         assertThat(TextReport.of(report))
                 .contains("Summary: 3 cases: 1 passed, 2 failed, 0 not answered.")
                 .contains(
-                        "B   required volume: water=3 gal              gives 8.167 gal, which is -1.8 from 10 gal (tolerance 0.5 gal)")
+                        "B   required volume: water=3 gal  gives 8.167 gal, which is -1.8 from 10 gal (tolerance 0.5 gal)")
                 .contains("answered where it must refuse: too much");
     }
 
@@ -57,5 +57,12 @@ class ReportPrintersTest {
                 .doesNotContain("<b>")
                 .doesNotContain("src=")
                 .doesNotContain("http");
+    }
+
+    @Test
+    void htmlMarksFailedCasesAndNothingElse() {
+        String page = HtmlReport.of(report);
+        assertThat(page).contains("<tr class=\"differs failed\"><td class=\"short\">B</td>");
+        assertThat(page.split("<tr class=", -1)).hasSize(3);
     }
 }

@@ -38,7 +38,7 @@ class TargetTest {
         assertThat(celsius.showDifference(Temperature.fahrenheit(220).si())).isEqualTo("+0.044");
         assertThat(Target.of(Measure.SPECIFIC_ENTHALPY, "0.115331273E+03 kJ/kg", "5e-7 kJ/kg")
                         .show(115331.2731))
-                .isEqualTo("115.3312731 kJ/kg");
+                .isEqualTo("115.33127310 kJ/kg");
         assertThat(Target.of(Measure.RATIO, "4.21 %", "0.005 %").show(0.0421)).isEqualTo("4.2100 %");
     }
 
