@@ -1,0 +1,55 @@
+package org.ullage.reference;
+
+import org.jspecify.annotations.Nullable;
+import org.ullage.quantity.Quantity;
+
+/**
+ * What an implementation says to a question. Immutable.
+ */
+public final class Answer {
+
+    private final @Nullable Class<?> type;
+    private final double si;
+
+    private Answer(@Nullable Class<?> type, double si) {
+        this.type = type;
+        this.si = si;
+    }
+
+    /**
+     * An answer with a unit.
+     *
+     * @param quantity such as {@code Volume.gallons(344)}
+     * @return the answer
+     */
+    public static Answer of(Quantity<?, ?> quantity) {
+        return new Answer(quantity.getClass(), quantity.si());
+    }
+
+    /**
+     * An answer that is a ratio (not percent), or a specific enthalpy in J/kg, or a heat capacity in J/(kg K).
+     *
+     * @param number the number
+     * @return the answer
+     */
+    public static Answer ofNumber(double number) {
+        return new Answer(null, number);
+    }
+
+    /**
+     * The value in coherent SI.
+     *
+     * @return the number, which a wrong implementation may have made infinite or not a number
+     */
+    public double si() {
+        return si;
+    }
+
+    boolean isA(Measure measure) {
+        return type == measure.type();
+    }
+
+    String typeName() {
+        return type == null ? "a bare number" : type.getSimpleName();
+    }
+}
