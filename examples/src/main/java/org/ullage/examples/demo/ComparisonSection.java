@@ -21,9 +21,9 @@ record ComparisonSection(SizingJob job) implements Section {
         row(page, List.of("method", "required", "", "to accept", "cold, gauge", "final, gauge"));
         Methods.all().forEach(method -> answer(page, method));
         page.line("");
-        page.paragraph("They differ by their conventions. The one that is easiest to overlook is what each means by the"
-                + " highest temperature; here all were given the same one:");
-        Methods.all().forEach(method -> page.bullet(method.name() + ": " + method.meaningOfHot()));
+        page.paragraph("They differ by their conventions. The one that is easiest to overlook is which temperature each"
+                + " counts up to:");
+        Methods.all().forEach(method -> page.bullet(method.name() + ": " + method.hotBasis()));
     }
 
     private void answer(Page page, Method method) {

@@ -2,6 +2,7 @@ package org.ullage.examples.demo;
 
 import org.jspecify.annotations.Nullable;
 import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
@@ -18,8 +19,7 @@ record JobSection(Sizing sizing) implements Section {
         page.heading("The job");
         page.valueHead();
         loop(page, job.loop());
-        ifGiven(page, "Lowest temperature (fill)", job.cold());
-        ifGiven(page, "Highest temperature", job.hot());
+        temperatures(page, job.temperatures());
         page.words("Vessel wanted", job.vessel().kind().word());
         pressures(page, job.pressures());
     }
@@ -29,6 +29,13 @@ record JobSection(Sizing sizing) implements Section {
         page.words("Fluid", loop.fluid().name() + ", by " + loop.fluid().model());
         PipeMaterial pipe = loop.pipe();
         page.words("Pipe", pipe == null ? "not given" : pipe.name());
+    }
+
+    private static void temperatures(Page page, LoopTemperatures temperatures) {
+        ifGiven(page, "Lowest temperature (fill)", temperatures.cold());
+        ifGiven(page, "Highest temperature in operation", temperatures.hot());
+        ifGiven(page, "Mean of flow and return", temperatures.mean());
+        ifGiven(page, "Temperature the safety device acts at", temperatures.safety());
     }
 
     private void pressures(Page page, PressureInputs pressures) {

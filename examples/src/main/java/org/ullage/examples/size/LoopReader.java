@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.fluids.Fluids;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.method.Method;
 import org.ullage.method.Methods;
@@ -13,7 +14,6 @@ import org.ullage.pressure.PressureInputs;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
-import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Volume;
 import org.ullage.vessel.VesselType;
@@ -42,14 +42,15 @@ final class LoopReader {
     private SizingJob job() {
         VesselType vessel = required(Column.VESSEL, Words::vessel);
         Loop loop = loop();
+        LoopTemperatures temperatures = temperatures();
+        return new SizingJob(loop, vessel, temperatures, pressures());
+    }
+
+    /** A file has one hot temperature, which is taken in the sense of each method. */
+    private LoopTemperatures temperatures() {
         Temperature cold = optional(Column.COLD, Temperature::parse);
-        Temperature hot = optional(Column.HOT, Temperature::parse);
-        PressureInputs pressures = pressures();
-        try {
-            return new SizingJob(loop, vessel, cold, hot, pressures);
-        } catch (OutOfRangeException e) {
-            throw BadLineException.in(Column.HOT, e);
-        }
+        LoopTemperatures range = optional(Column.HOT, text -> LoopTemperatures.between(cold, Temperature.parse(text)));
+        return range == null ? LoopTemperatures.between(cold, null) : range;
     }
 
     private Loop loop() {

@@ -74,7 +74,7 @@ final class Refusal {
     private Column temperatureOutside() {
         SizingJob job = loop.job();
         LoopFluid fluid = job.loop().fluid();
-        Temperature cold = job.cold();
+        Temperature cold = job.temperatures().cold();
         boolean coldOutside =
                 cold != null && (cold.compareTo(fluid.lowest()) < 0 || cold.compareTo(fluid.highest()) > 0);
         return coldOutside ? Column.COLD : Column.HOT;
