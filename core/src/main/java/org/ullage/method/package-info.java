@@ -8,6 +8,8 @@
  * }</pre>
  *
  * <p>A method applied to a {@link org.ullage.method.SizingJob} gives a {@link org.ullage.method.Sizing}.
+ *
+ * @serial exclude
  */
 @NullMarked
 package org.ullage.method;

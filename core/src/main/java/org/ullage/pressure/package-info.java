@@ -3,6 +3,8 @@
  * org.ullage.pressure.ColdPressureRule}), how the final pressure follows from the relief setting ({@link
  * org.ullage.pressure.FinalPressureRule}), what the gas is charged to ({@link org.ullage.pressure.ChargeRule}) and which air
  * pressure counts ({@link org.ullage.pressure.AtmosphereRule}). Each carries its source.
+ *
+ * @serial exclude
  */
 @NullMarked
 package org.ullage.pressure;

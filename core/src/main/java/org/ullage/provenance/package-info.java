@@ -4,6 +4,8 @@
  * <p>Every number in Ullage that is not plain arithmetic stands beside a {@link org.ullage.provenance.Source}: a published
  * document, a computation with a named reference library, memory, or common practice without a document. Start at {@link
  * org.ullage.provenance.Source}; a single cited number is a {@link org.ullage.provenance.Constant}.
+ *
+ * @serial exclude
  */
 @NullMarked
 package org.ullage.provenance;

@@ -13,6 +13,8 @@
  *
  * <p>Bad input is refused by {@link org.ullage.quantity.OutOfRangeException} (a value) or {@link
  * org.ullage.quantity.UnreadableQuantityException} (a text), both {@link java.lang.IllegalArgumentException}.
+ *
+ * @serial exclude
  */
 @NullMarked
 package org.ullage.quantity;

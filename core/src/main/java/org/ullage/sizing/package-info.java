@@ -11,6 +11,8 @@
  *         .by(Methods.ASHRAE)
  *         .size();
  * }</pre>
+ *
+ * @serial exclude
  */
 @NullMarked
 package org.ullage.sizing;

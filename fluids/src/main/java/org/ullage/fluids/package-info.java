@@ -14,6 +14,8 @@
  * org.ullage.fluids.UserFluid} takes a function. {@link org.ullage.fluids.Fluids#parse} reads a fluid by name. For any fluid
  * {@link org.ullage.fluids.Expansion} works out the expansion between two temperatures and {@link org.ullage.fluids.FluidSeries}
  * a table or the points of a chart.
+ *
+ * @serial exclude
  */
 @NullMarked
 package org.ullage.fluids;

@@ -8,6 +8,8 @@
  *
  * <p>A printed figure that is wrong is kept with its explanation: the case then demands that the implementation does
  * <em>not</em> repeat it. See {@link org.ullage.reference.Verdict}.
+ *
+ * @serial exclude
  */
 @NullMarked
 package org.ullage.reference;
