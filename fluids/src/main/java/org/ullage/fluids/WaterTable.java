@@ -15,10 +15,12 @@ import java.util.stream.Collectors;
  */
 final class WaterTable {
 
-    private final List<String[]> rows;
+    private final List<String> names;
+    private final List<List<String>> rows;
 
-    private WaterTable(List<String[]> rows) {
-        this.rows = rows;
+    private WaterTable(List<List<String>> lines) {
+        names = lines.get(0);
+        rows = lines.subList(1, lines.size());
     }
 
     static WaterTable read(String resource) {
@@ -36,21 +38,23 @@ final class WaterTable {
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             return new WaterTable(reader.lines()
                     .filter(line -> !line.startsWith("#"))
-                    .skip(1)
-                    .map(line -> line.split("\t", -1))
+                    .map(line -> List.of(line.split("\t", -1)))
                     .collect(Collectors.toUnmodifiableList()));
         }
     }
 
     /** A column of numbers, in the order of the rows. */
-    double[] column(int index) {
-        return rows.stream().mapToDouble(row -> Double.parseDouble(row[index])).toArray();
+    double[] column(String name) {
+        int place = names.indexOf(name);
+        return rows.stream()
+                .mapToDouble(row -> Double.parseDouble(row.get(place)))
+                .toArray();
     }
 
     /** A column of numbers with a zero put before it, so that published numbering from one can be kept. */
-    double[] columnFromOne(int index) {
+    double[] columnFromOne(String name) {
         double[] numbers = new double[rows.size() + 1];
-        System.arraycopy(column(index), 0, numbers, 1, rows.size());
+        System.arraycopy(column(name), 0, numbers, 1, rows.size());
         return numbers;
     }
 }

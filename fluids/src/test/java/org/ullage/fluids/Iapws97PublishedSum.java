@@ -4,9 +4,9 @@ package org.ullage.fluids;
 final class Iapws97PublishedSum {
 
     private static final WaterTable TABLE_2 = WaterTable.read("iapws-r7-97-region-1.tsv");
-    private static final double[] I = TABLE_2.column(1);
-    private static final double[] J = TABLE_2.column(2);
-    private static final double[] N = TABLE_2.column(3);
+    private static final double[] I = TABLE_2.column("I");
+    private static final double[] J = TABLE_2.column("J");
+    private static final double[] N = TABLE_2.column("n");
 
     private Iapws97PublishedSum() {}
 

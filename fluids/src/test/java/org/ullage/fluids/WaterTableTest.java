@@ -9,7 +9,7 @@ class WaterTableTest {
 
     @Test
     void keepsThePublishedNumbering() {
-        double[] n = WaterTable.read("iapws-r7-97-region-1.tsv").columnFromOne(3);
+        double[] n = WaterTable.read("iapws-r7-97-region-1.tsv").columnFromOne("n");
         assertThat(n).hasSize(35);
         assertThat(n[0]).isZero();
         assertThat(n[34]).isEqualTo(-0.93537087292458e-25);
