@@ -25,10 +25,10 @@ final class Iapws97Region1 {
 
     private static final double PER_REDUCING_PRESSURE = 1 / REDUCING_PRESSURE;
 
-    private static final WaterTable TABLE_2 = WaterTable.read("iapws-r7-97-region-1.tsv");
-    private static final double[] I = TABLE_2.columnFromOne("I");
-    private static final double[] J = TABLE_2.columnFromOne("J");
-    private static final double[] N = TABLE_2.columnFromOne("n");
+    private static final Iapws97Table TABLE_2 = Iapws97Table.read("iapws-r7-97-region-1.tsv");
+    private static final double[] I = TABLE_2.column("I");
+    private static final double[] J = TABLE_2.column("J");
+    private static final double[] N = TABLE_2.column("n");
 
     /** I n of each term: what is left of the coefficient in the pressure derivative. Zero for terms 1 to 8. */
     private static final double[] D = products(I, N);

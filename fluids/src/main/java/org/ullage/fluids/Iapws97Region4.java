@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 final class Iapws97Region4 {
 
     private static final double[] N =
-            WaterTable.read("iapws-r7-97-region-4.tsv").columnFromOne("n");
+            Iapws97Table.read("iapws-r7-97-region-4.tsv").column("n");
 
     /** Pressure at the cold end of the line, Pa. */
     static final double LOWEST_PRESSURE = pressure(Iapws97.LOWEST_TEMPERATURE.value());

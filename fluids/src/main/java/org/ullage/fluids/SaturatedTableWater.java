@@ -22,15 +22,15 @@ final class SaturatedTableWater extends WaterModel {
             "IAPWS R7-97(2012) by the open-source library iapws 1.5.5",
             "saturated-liquid specific volume in ft3/lb, rounded to seven decimals; Akima spline between rows");
 
-    private static final WaterTable TABLE = WaterTable.read("saturated-liquid-water.tsv");
+    private static final CitedTable TABLE = CitedTable.read("saturated-liquid-water.tsv");
 
     /** Temperatures of the rows, K. */
-    private static final double[] KNOTS = Arrays.stream(TABLE.column("t_degF"))
+    private static final double[] KNOTS = Arrays.stream(TABLE.numbers("t_degF"))
             .map(number -> Temperature.fahrenheit(number).si())
             .toArray();
 
     /** Specific volumes of the rows, m3/kg. */
-    private static final double[] VOLUMES = Arrays.stream(TABLE.column("vf_ft3lb"))
+    private static final double[] VOLUMES = Arrays.stream(TABLE.numbers("vf_ft3lb"))
             .map(number -> SpecificVolume.of(number, Units.CUBIC_FOOT_PER_POUND).si())
             .toArray();
 
