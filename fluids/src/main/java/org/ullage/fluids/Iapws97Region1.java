@@ -1,32 +1,34 @@
 package org.ullage.fluids;
 
+import org.ullage.provenance.Constant;
+
 /**
  * The equation of region 1 (liquid water) of IAPWS R7-97(2012), without range checks. SI units throughout. The sums follow
  * Tables 2 to 4 of the release; coefficients keep their published numbers.
  */
 final class Iapws97Region1 {
 
-    /** Specific gas constant of water, J/(kg K): release, eq. 1. */
-    private static final double GAS_CONSTANT = 461.526;
+    /** Specific gas constant of water: release, eq. 1. */
+    private static final double GAS_CONSTANT = new Constant("R", 461.526, "J/(kg K)", Iapws97.SOURCE).value();
 
-    /** Reducing pressure p*, Pa: release, section 5.1. */
-    private static final double REDUCING_PRESSURE = 16.53e6;
+    /** Reducing pressure: release, section 5.1. */
+    private static final double REDUCING_PRESSURE = new Constant("p*", 16.53e6, "Pa", Iapws97.SOURCE).value();
 
-    /** Reducing temperature T*, K: release, section 5.1. */
-    private static final double REDUCING_TEMPERATURE = 1386;
+    /** Reducing temperature: release, section 5.1. */
+    private static final double REDUCING_TEMPERATURE = new Constant("T*", 1386, "K", Iapws97.SOURCE).value();
 
     /** Shift of the reduced pressure: release, eq. 7. */
-    private static final double PI_SHIFT = 7.1;
+    private static final double PI_SHIFT = new Constant("7.1", 7.1, "1", Iapws97.SOURCE).value();
 
     /** Shift of the reduced temperature: release, eq. 7. */
-    private static final double TAU_SHIFT = 1.222;
+    private static final double TAU_SHIFT = new Constant("1.222", 1.222, "1", Iapws97.SOURCE).value();
 
     private static final double PER_REDUCING_PRESSURE = 1 / REDUCING_PRESSURE;
 
-    private static final WaterTable TABLE_2 = WaterTable.read("iapws-r7-97-region-1.tsv");
-    private static final double[] I = TABLE_2.columnFromOne(1);
-    private static final double[] J = TABLE_2.columnFromOne(2);
-    private static final double[] N = TABLE_2.columnFromOne(3);
+    private static final Iapws97Table TABLE_2 = Iapws97Table.read("iapws-r7-97-region-1.tsv");
+    private static final double[] I = TABLE_2.column("I");
+    private static final double[] J = TABLE_2.column("J");
+    private static final double[] N = TABLE_2.column("n");
 
     /** I n of each term: what is left of the coefficient in the pressure derivative. Zero for terms 1 to 8. */
     private static final double[] D = products(I, N);

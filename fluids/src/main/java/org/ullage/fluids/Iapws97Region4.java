@@ -8,25 +8,28 @@ import java.util.stream.IntStream;
  */
 final class Iapws97Region4 {
 
-    private static final double PASCALS_PER_MEGAPASCAL = 1e6;
-
     private static final double[] N =
-            WaterTable.read("iapws-r7-97-region-4.tsv").columnFromOne(1);
+            Iapws97Table.read("iapws-r7-97-region-4.tsv").column("n");
 
-    /** Spacing of the ceilings, K: small enough that a usual loop pressure lies above them, large enough for few of them. */
-    private static final double CEILING_STEP = 5;
+    /** Pressure at the cold end of the line, Pa. */
+    static final double LOWEST_PRESSURE = pressure(Iapws97.LOWEST_TEMPERATURE.value());
 
-    /** Saturation pressure at the upper end of each step from the lowest temperature of region 1 to the highest, Pa. */
+    /** Pressure at the critical point, Pa. */
+    static final double HIGHEST_PRESSURE = pressure(Iapws97.CRITICAL_TEMPERATURE.value());
+
+    private static final double CEILINGS_START = Iapws97.LOWEST_TEMPERATURE.value();
+
+    /** Saturation pressure at the upper end of each 10 K of region 1, Pa. */
     private static final double[] CEILINGS = ceilings();
 
     private Iapws97Region4() {}
 
     /**
      * Whether water of a temperature in the range of region 1 is liquid under a pressure. The saturation pressure rises with
-     * temperature, so a pressure above its value at the next step needs no exact one; that is the usual case.
+     * temperature, so a pressure above its value at the next full 10 K needs no exact one; that is the usual case.
      */
     static boolean isLiquid(double kelvins, double pascals) {
-        double ceiling = CEILINGS[(int) ((kelvins - Iapws97.LOWEST_KELVINS) / CEILING_STEP)];
+        double ceiling = CEILINGS[(int) ((kelvins - CEILINGS_START) / 10)];
         return pascals >= ceiling || pascals >= pressure(kelvins);
     }
 
@@ -38,12 +41,12 @@ final class Iapws97Region4 {
         double c = (N[6] * theta + N[7]) * theta + N[8];
         double beta = 2 * c / (Math.sqrt(b * b - 4 * a * c) - b);
         double beta2 = beta * beta;
-        return beta2 * beta2 * PASCALS_PER_MEGAPASCAL;
+        return beta2 * beta2 * 1e6;
     }
 
     /** Saturation temperature in K: release, eqs. 29a and 31. */
     static double temperature(double pascals) {
-        double beta = Math.sqrt(Math.sqrt(pascals / PASCALS_PER_MEGAPASCAL));
+        double beta = Math.sqrt(Math.sqrt(pascals / 1e6));
         double e = (beta + N[3]) * beta + N[6];
         double f = (N[1] * beta + N[4]) * beta + N[7];
         double g = (N[2] * beta + N[5]) * beta + N[8];
@@ -53,9 +56,9 @@ final class Iapws97Region4 {
     }
 
     private static double[] ceilings() {
-        int steps = (int) ((Iapws97.HIGHEST_KELVINS - Iapws97.LOWEST_KELVINS) / CEILING_STEP) + 1;
+        int steps = (int) ((Iapws97.HIGHEST_TEMPERATURE.value() - CEILINGS_START) / 10) + 1;
         return IntStream.rangeClosed(1, steps)
-                .mapToDouble(step -> pressure(Iapws97.LOWEST_KELVINS + step * CEILING_STEP))
+                .mapToDouble(step -> pressure(CEILINGS_START + step * 10))
                 .toArray();
     }
 }

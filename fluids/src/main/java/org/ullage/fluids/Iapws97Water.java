@@ -12,8 +12,8 @@ final class Iapws97Water extends WaterModel {
         super(
                 "IAPWS-IF97",
                 Iapws97.SOURCE,
-                Temperature.kelvins(Iapws97.LOWEST_KELVINS),
-                Temperature.kelvins(Iapws97.HIGHEST_KELVINS),
+                Temperature.kelvins(Iapws97.LOWEST_TEMPERATURE.value()),
+                Temperature.kelvins(Iapws97.HIGHEST_TEMPERATURE.value()),
                 Units.CELSIUS);
     }
 

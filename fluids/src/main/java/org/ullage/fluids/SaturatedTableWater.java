@@ -22,22 +22,23 @@ final class SaturatedTableWater extends WaterModel {
             "IAPWS R7-97(2012) by the open-source library iapws 1.5.5",
             "saturated-liquid specific volume in ft3/lb, rounded to seven decimals; Akima spline between rows");
 
-    private static final int COEFFICIENTS_PER_PIECE = 4;
-
-    private static final WaterTable TABLE = WaterTable.read("saturated-liquid-water.tsv");
+    private static final CitedTable TABLE = CitedTable.read("saturated-liquid-water.tsv");
 
     /** Temperatures of the rows, K. */
-    private static final double[] KNOTS = Arrays.stream(TABLE.column(0))
+    private static final double[] KNOTS = Arrays.stream(TABLE.numbers("t_degF"))
             .map(number -> Temperature.fahrenheit(number).si())
             .toArray();
 
     /** Specific volumes of the rows, m3/kg. */
-    private static final double[] VOLUMES = Arrays.stream(TABLE.column(1))
+    private static final double[] VOLUMES = Arrays.stream(TABLE.numbers("vf_ft3lb"))
             .map(number -> SpecificVolume.of(number, Units.CUBIC_FOOT_PER_POUND).si())
             .toArray();
 
-    /** The cubic of each piece, lowest power first, one after the other so that look-up needs no object. */
-    private static final double[] CUBICS = cubics();
+    /** The polynomial of each piece, lowest power first. */
+    private static final double[][] PIECES = Arrays.stream(
+                    new AkimaSplineInterpolator().interpolate(KNOTS, VOLUMES).getPolynomials())
+            .map(PolynomialFunction::getCoefficients)
+            .toArray(double[][]::new);
 
     SaturatedTableWater() {
         super(
@@ -52,9 +53,13 @@ final class SaturatedTableWater extends WaterModel {
     public double specificVolumeSi(double kelvins, double pascals) {
         requireInRange(kelvins);
         int piece = piece(kelvins);
+        double[] coefficients = PIECES[piece];
         double t = kelvins - KNOTS[piece];
-        int first = piece * COEFFICIENTS_PER_PIECE;
-        return CUBICS[first] + t * (CUBICS[first + 1] + t * (CUBICS[first + 2] + t * CUBICS[first + 3]));
+        double volume = 0;
+        for (int power = coefficients.length - 1; power >= 0; power--) {
+            volume = volume * t + coefficients[power];
+        }
+        return volume;
     }
 
     /** The piece that holds a temperature; the last row belongs to the last piece. */
@@ -64,15 +69,6 @@ final class SaturatedTableWater extends WaterModel {
             piece--;
         }
         return piece;
-    }
-
-    private static double[] cubics() {
-        PolynomialFunction[] pieces =
-                new AkimaSplineInterpolator().interpolate(KNOTS, VOLUMES).getPolynomials();
-        // a polynomial drops its highest powers when they are zero; the copy puts them back
-        return Arrays.stream(pieces)
-                .flatMapToDouble(piece -> Arrays.stream(Arrays.copyOf(piece.getCoefficients(), COEFFICIENTS_PER_PIECE)))
-                .toArray();
     }
 
     private Object readResolve() {

@@ -13,17 +13,16 @@ import org.ullage.quantity.Units;
 /** The words in which the water models refuse a state. Kept apart so that the calculation path stays small. */
 final class WaterRefusal {
 
+    private static final int VAPOUR_PRESSURE_DIGITS = 4;
+
     /** A vapour pressure in a message is rounded up, so that the pressure it names is enough. */
-    private static final MathContext ROUNDED_UP = new MathContext(4, RoundingMode.CEILING);
+    private static final MathContext ROUNDED_UP = new MathContext(VAPOUR_PRESSURE_DIGITS, RoundingMode.CEILING);
 
     /** All digits of a double, so that a value just outside a limit does not look like the limit. */
     private static final int ALL_DIGITS = 17;
 
     /** Digits in which the release names the ends of the saturation line. */
-    private static final int DIGITS_OF_RELEASE = 6;
-
-    /** Beyond this a temperature is nonsense, and its number in another unit might not fit a double. */
-    private static final double MOST_SENSIBLE_KELVINS = 1e9;
+    private static final int RELEASE_DIGITS = 6;
 
     private WaterRefusal() {}
 
@@ -35,11 +34,11 @@ final class WaterRefusal {
                 temperatureRemedy(kelvins));
     }
 
-    static OutOfRangeException pressure(double pascals, double highest) {
+    static OutOfRangeException pressure(double pascals) {
         return new OutOfRangeException(
                 "water pressure",
                 pressureText(pascals, Units.BAR),
-                "above 0 and at most " + pressureText(highest, Units.BAR),
+                "above 0 and at most " + pressureText(Iapws97.HIGHEST_PRESSURE.value(), Units.BAR),
                 "give the absolute pressure at the point whose temperature is meant");
     }
 
@@ -57,33 +56,33 @@ final class WaterRefusal {
         return new OutOfRangeException(
                 "temperature of boiling water",
                 temperatureText(kelvins, Units.CELSIUS),
-                temperatureText(Iapws97.LOWEST_KELVINS, Units.CELSIUS) + " to "
-                        + temperatureText(Iapws97.CRITICAL_KELVINS, Units.CELSIUS) + ", the critical point",
+                temperatureText(Iapws97.LOWEST_TEMPERATURE.value(), Units.CELSIUS) + " to "
+                        + temperatureText(Iapws97.CRITICAL_TEMPERATURE.value(), Units.CELSIUS) + ", the critical point",
                 "give a temperature inside that range");
     }
 
-    static OutOfRangeException saturationPressure(double pascals, double lowest, double highest) {
+    static OutOfRangeException saturationPressure(double pascals) {
         return new OutOfRangeException(
                 "pressure of boiling water",
                 pressureText(pascals, Units.KILOPASCAL),
-                AbsolutePressure.ofSi(lowest).text(Units.KILOPASCAL, DIGITS_OF_RELEASE) + " to "
-                        + AbsolutePressure.ofSi(highest).text(Units.KILOPASCAL, DIGITS_OF_RELEASE)
+                AbsolutePressure.ofSi(Iapws97Region4.LOWEST_PRESSURE).text(Units.KILOPASCAL, RELEASE_DIGITS) + " to "
+                        + AbsolutePressure.ofSi(Iapws97Region4.HIGHEST_PRESSURE).text(Units.KILOPASCAL, RELEASE_DIGITS)
                         + ", the critical point",
                 "give an absolute pressure inside that range");
     }
 
     private static String temperatureRemedy(double kelvins) {
-        if (kelvins < Iapws97.LOWEST_KELVINS) {
+        if (kelvins < Iapws97.LOWEST_TEMPERATURE.value()) {
             return "water freezes there: give a higher temperature or use a glycol mixture";
         }
-        if (kelvins <= Iapws97.HIGHEST_KELVINS) {
+        if (kelvins <= Iapws97.HIGHEST_TEMPERATURE.value()) {
             return "give a temperature inside the range or use the model IAPWS-IF97, which covers it";
         }
         return "give a temperature inside the range";
     }
 
     private static String temperatureText(double kelvins, Unit<Temperature> unit) {
-        boolean possible = kelvins > 0 && kelvins < MOST_SENSIBLE_KELVINS;
+        boolean possible = kelvins > 0 && Double.isFinite(unit.numberOf(kelvins));
         return possible ? Temperature.ofSi(kelvins).text(unit, ALL_DIGITS) : kelvins + " K";
     }
 

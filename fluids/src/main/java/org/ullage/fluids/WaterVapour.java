@@ -16,6 +16,6 @@ final class WaterVapour {
      * @return pascals
      */
     static double pressure(double kelvins) {
-        return Iapws97.saturationPressure(Math.max(kelvins, Iapws97.LOWEST_KELVINS));
+        return Iapws97.saturationPressure(Math.max(kelvins, Iapws97.LOWEST_TEMPERATURE.value()));
     }
 }

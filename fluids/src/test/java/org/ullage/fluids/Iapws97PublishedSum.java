@@ -3,10 +3,10 @@ package org.ullage.fluids;
 /** Specific volume of region 1 term by term as IAPWS R7-97(2012) prints it, the yardstick of the grouped kernel. */
 final class Iapws97PublishedSum {
 
-    private static final WaterTable TABLE_2 = WaterTable.read("iapws-r7-97-region-1.tsv");
-    private static final double[] I = TABLE_2.column(1);
-    private static final double[] J = TABLE_2.column(2);
-    private static final double[] N = TABLE_2.column(3);
+    private static final CitedTable TABLE_2 = CitedTable.read("iapws-r7-97-region-1.tsv");
+    private static final double[] I = TABLE_2.numbers("I");
+    private static final double[] J = TABLE_2.numbers("J");
+    private static final double[] N = TABLE_2.numbers("n");
 
     private Iapws97PublishedSum() {}
 

@@ -73,6 +73,17 @@ class WaterPropertyTest {
                 .isEmpty();
     }
 
+    /** The quick check may skip the exact vapour pressure but never differ from it; the share puts many states near the line. */
+    @Property
+    void quickLiquidCheckIsTheExactOne(
+            @ForAll @DoubleRange(min = 273.15, max = 623.15) @Scale(9) double kelvins,
+            @ForAll @DoubleRange(min = 0.5, max = 2) @Scale(9) double share) {
+        double boiling = Water.IAPWS_IF97.vapourPressureSi(kelvins);
+        double pascals = share * boiling;
+        assertThat(Water.IAPWS_IF97.isLiquidSi(kelvins, pascals)).isEqualTo(pascals >= boiling);
+        assertThat(Water.IAPWS_IF97.isLiquidSi(kelvins, boiling)).isTrue();
+    }
+
     @Property
     void pressureCompresses(
             @ForAll @DoubleRange(min = 273.15, max = 623.15) @Scale(9) double kelvins,

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
 
-class WaterTableTest {
+class Iapws97TableTest {
 
     @Test
     void keepsThePublishedNumbering() {
-        double[] n = WaterTable.read("iapws-r7-97-region-1.tsv").columnFromOne(3);
+        double[] n = Iapws97Table.read("iapws-r7-97-region-1.tsv").column("n");
         assertThat(n).hasSize(35);
         assertThat(n[0]).isZero();
         assertThat(n[34]).isEqualTo(-0.93537087292458e-25);
@@ -17,7 +17,7 @@ class WaterTableTest {
 
     @Test
     void saysWhichTableIsMissing() {
-        assertThatThrownBy(() -> WaterTable.read("absent.tsv"))
+        assertThatThrownBy(() -> Iapws97Table.read("absent.tsv"))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("the fluids jar is incomplete: it lacks absent.tsv");
     }
