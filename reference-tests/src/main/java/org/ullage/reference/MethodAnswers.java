@@ -10,7 +10,6 @@ import org.ullage.method.Method;
 import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
-import org.ullage.method.ThermalStates;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Temperature;
@@ -43,13 +42,17 @@ final class MethodAnswers {
         };
     }
 
+    /** The net expansion of one cubic metre; what the question leaves open is filled in so that the water stays liquid. */
     private static double expansionFraction(Method method, Question question) {
-        Temperature hot = question.temperature(Input.HOT);
-        boolean coldGiven = question.has(Input.COLD);
-        Temperature cold = coldGiven ? question.temperature(Input.COLD) : hot;
-        double pressure = question.atmosphere().si();
-        return method.expansion()
-                .fraction(Fluids.of(question), new ThermalStates(cold.si(), hot.si(), pressure, pressure, coldGiven));
+        Question sized = question.with(Input.CONTENTS, "1 m3");
+        sized = withDefault(sized, Input.VESSEL, VesselKind.DIAPHRAGM.word());
+        sized = withDefault(sized, Input.COLD_PRESSURE, "10 bar");
+        sized = withDefault(sized, Input.FINAL_PRESSURE, "20 bar");
+        return size(method, sized).expansionVolume().si();
+    }
+
+    private static Question withDefault(Question question, Input input, String value) {
+        return question.has(input) ? question : question.with(input, value);
     }
 
     private static Sizing size(Method method, Question question) {

@@ -1,6 +1,7 @@
 package org.ullage.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -36,6 +37,6 @@ class ReferenceCaseTest {
     }
 
     private Throwable refusal(ReferenceCase referenceCase) {
-        return org.assertj.core.api.Assertions.catchThrowable(() -> ullage.answer(referenceCase.question()));
+        return catchThrowable(() -> ullage.answer(referenceCase.question()));
     }
 }

@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -81,7 +82,7 @@ class ReferenceCasesTest {
                 ",published|,extra,published|not as many as the header",
             })
     void aBadLineIsNamed(String good, String bad, String why) {
-        String line = GOOD.replaceFirst(java.util.regex.Pattern.quote(good), bad == null ? "" : bad);
+        String line = GOOD.replaceFirst(Pattern.quote(good), bad == null ? "" : bad);
         assertThatThrownBy(() -> ReferenceCases.read("own.csv", new StringReader(HEADER + GOOD + line)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("own.csv, line 3: ")

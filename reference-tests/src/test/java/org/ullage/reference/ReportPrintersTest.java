@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
 
 class ReportPrintersTest {
@@ -19,7 +20,7 @@ class ReportPrintersTest {
 
     private final ReferenceReport report = ReferenceRun.of(
             question -> Optional.of(Answer.of(
-                    Volume.gallons(5.4449 * question.volume(Input.WATER).in(org.ullage.quantity.Units.US_GALLON) / 2))),
+                    Volume.gallons(5.4449 * question.volume(Input.WATER).in(Units.US_GALLON) / 2))),
             List.copyOf(ReferenceCases.read("own.csv", new StringReader(CASES))));
 
     @Test

@@ -1,6 +1,7 @@
 package org.ullage.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
 import org.junit.jupiter.api.Test;
 import org.ullage.quantity.Temperature;
@@ -45,6 +46,6 @@ class TargetTest {
     @Test
     void relativeDeviationIsOfTheFigure() {
         assertThat(Target.of(Measure.RATIO, "0.05", "0.1").relativeDeviation(0.06))
-                .isEqualTo(0.2, org.assertj.core.data.Offset.offset(1e-12));
+                .isEqualTo(0.2, offset(1e-12));
     }
 }
