@@ -76,7 +76,7 @@ public final class Ullage implements Runnable {
         PrintWriter answers = utf8(out);
         PrintWriter complaints = utf8(err);
         int status = new CommandLine(new Ullage())
-                .addSubcommand(new SizeCommand(in))
+                .addSubcommand(SizeCommand.reading(in))
                 .setOut(answers)
                 .setErr(complaints)
                 .setExpandAtFiles(false)

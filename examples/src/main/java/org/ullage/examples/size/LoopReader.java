@@ -21,6 +21,9 @@ import org.ullage.vessel.VesselType;
 /** Turns the cells of one line into a job. Every refusal names its column. */
 final class LoopReader {
 
+    /** Far finer than any gauge, far coarser than a rounding error. */
+    private static final double STEPS_PER_PASCAL = 1e6;
+
     private final LoopLine line;
 
     private LoopReader(LoopLine line) {
@@ -74,7 +77,12 @@ final class LoopReader {
     }
 
     private @Nullable GaugePressure gauge(Column column, AbsolutePressure air) {
-        return optional(column, text -> aboveVacuum(GaugePressure.parse(text, air), air));
+        return optional(column, text -> aboveVacuum(evened(GaugePressure.parse(text, air)), air));
+    }
+
+    /** So that one pressure written in two ways, such as gauge and absolute, is not above itself by a rounding error. */
+    private static GaugePressure evened(GaugePressure pressure) {
+        return GaugePressure.ofSi(Math.rint(pressure.si() * STEPS_PER_PASCAL) / STEPS_PER_PASCAL);
     }
 
     private static GaugePressure aboveVacuum(GaugePressure pressure, AbsolutePressure air) {

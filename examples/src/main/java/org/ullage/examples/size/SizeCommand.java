@@ -10,6 +10,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -31,35 +32,6 @@ import picocli.CommandLine.Spec;
             "1:at least one line was not",
             "2:the file or its header could not be read, or the output could not be written",
             "3:a fault of this program"
-        },
-        footer = {
-            "",
-            "The file begins with a header that names its columns, in any order. Values carry units:",
-            "3000 gal, 1.2 m3, 40 degF, 80 degC, 10 psi, 1.5 bar, 9 m. Pressures are gauge unless the",
-            "unit says abs (24.7 psi abs). A blank cell means: not given.",
-            "",
-            "  id *            any text; it is repeated in the answer",
-            "  method *        ashrae, asme-iv, en-12828 or raccolta-r",
-            "  vessel *        diaphragm, bladder, plain-steel or open",
-            "  fluid *         water, propylene glycol 30 vol%%, ethylene glycol 40 mass%%;",
-            "                  a model may follow, as in water/if97",
-            "  contents *      volume of the loop without the vessel",
-            "  cold            lowest (or fill) temperature",
-            "  hot             highest temperature; for asme-iv the average of supply and return",
-            "  pipe            steel, copper, none (no credit for its growth) or blank",
-            "  cold_pressure   pressure at the vessel when cold, taken as it is",
-            "  final_pressure  pressure at the vessel when hot, taken as it is",
-            "  static_head     in place of cold_pressure: height of the loop above the vessel",
-            "  relief_setting  in place of final_pressure: the method's margins are applied",
-            "  precharge       only where it differs from the method's rule",
-            "  atmosphere      pressure of the air, or an altitude; 101.325 kPa if blank",
-            "",
-            "Columns with * are required. Volumes are answered in the unit of contents, pressures as",
-            "gauge in the unit of the first of cold_pressure, final_pressure, relief_setting and",
-            "precharge that is given, else in bar.",
-            "",
-            "Pressurised hot water can injure and a full vessel is heavy. Local codes, the makers'",
-            "instructions and the judgement of a licensed person come before these numbers."
         })
 public final class SizeCommand implements Callable<Integer> {
 
@@ -87,13 +59,20 @@ public final class SizeCommand implements Callable<Integer> {
             description = "put each line to every method, a row each; a method that refuses says why")
     private boolean methods;
 
+    private SizeCommand(InputStream in) {
+        this.in = in;
+    }
+
     /**
-     * Makes the command.
+     * Makes the command with its help.
      *
      * @param in standard input
+     * @return the command, to be hung into a command line
      */
-    public SizeCommand(InputStream in) {
-        this.in = in;
+    public static CommandLine reading(InputStream in) {
+        CommandLine command = new CommandLine(new SizeCommand(in));
+        command.getCommandSpec().usageMessage().footer(SizeHelp.lines());
+        return command;
     }
 
     @Override

@@ -60,6 +60,20 @@ class SameAnswerTest {
     }
 
     @Test
+    void aPressureIsNotAboveItselfWrittenInAnotherWay() {
+        String line = "a,ashrae,bladder,water,1000 L,10 degC,80 degC,steel,%s,%s,,%s,%s,14.7 psi abs";
+        String gauge = String.format(line, "12 psi", "30 psi", "30 psi", "12 psi");
+
+        assertThat(Program.sizeLines(gauge).status()).isZero();
+        assertThat(Program.sizeLines(String.format(line, "26.7 psi abs", "44.7 psi abs", "30 psi", "12 psi"))
+                        .out())
+                .isEqualTo(Program.sizeLines(gauge).out());
+        assertThat(Program.sizeLines(String.format(line, "12 psi", "30 psi", "44.7 psi abs", "26.7 psi abs"))
+                        .out())
+                .isEqualTo(Program.sizeLines(gauge).out());
+    }
+
+    @Test
     void withoutAnAtmosphereAbsolutePressuresCountFromTheStandardOne() {
         String gauge = "a,raccolta-r,bladder,water,1000 L,,80 degC,,1 bar,3 bar,,,,";
         String absolute = "a,raccolta-r,bladder,water,1000 L,,80 degC,,2.01325 bar abs,4.01325 bar abs,,,,";

@@ -1,0 +1,65 @@
+package org.ullage.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** The README shows what the program really prints, and the sample file is answered whole. */
+class ReadmeTest {
+
+    private static final Path SAMPLE = Path.of("loops.csv");
+
+    /** A command in a block of its own and the next block, its output; dots on the last line stand for the rest. */
+    private static final Pattern COMMAND_AND_OUTPUT = Pattern.compile(
+            "```sh\njava -jar examples/target/ullage-examples.jar ([^\n]*)\n```\n.*?```text\n(.*?)```", Pattern.DOTALL);
+
+    private static final String REST = "...\n";
+
+    private static List<MatchResult> shown() throws IOException {
+        String readme = Files.readString(Path.of("README.md"));
+        return COMMAND_AND_OUTPUT.matcher(readme).results().toList();
+    }
+
+    @Test
+    void showsTheCommands() throws IOException {
+        assertThat(shown()).extracting(command -> command.group(1)).containsExactly("demo", "size examples/loops.csv");
+    }
+
+    @Test
+    void showsTheirOutput() throws IOException {
+        for (MatchResult command : shown()) {
+            String arguments = command.group(1).replace("examples/", "");
+            String printed = Program.run(arguments.split(" ", -1)).out().replace("\r\n", "\n");
+            String text = command.group(2);
+
+            if (text.endsWith(REST)) {
+                assertThat(printed).startsWith(text.substring(0, text.length() - REST.length()));
+            } else {
+                assertThat(printed).isEqualTo(text);
+            }
+        }
+    }
+
+    @Test
+    void theSampleIsAnsweredWhole() {
+        Program sample = Program.run("size", SAMPLE.toString());
+
+        assertThat(sample.status()).isZero();
+        assertThat(sample.rows()).isNotEmpty().allSatisfy(row -> assertThat(row).containsEntry("error", ""));
+    }
+
+    @Test
+    void theSampleShowsMostOfTheContract() throws IOException {
+        String sample = Files.readString(SAMPLE);
+
+        assertThat(sample).startsWith(Program.HEADER + "\n");
+        assertThat(sample)
+                .contains(",open,", ",plain-steel,", "glycol", " abs,", ",5000 ft\n", " gal,", " L,", " ft3,");
+    }
+}
