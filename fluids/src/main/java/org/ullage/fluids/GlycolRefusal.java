@@ -10,7 +10,14 @@ final class GlycolRefusal {
 
     private GlycolRefusal() {}
 
-    static OutOfRangeException frozen(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
+    static OutOfRangeException of(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
+        boolean known = fluid.massFraction().in(Units.MASS_PERCENT) <= MelinderPolynomial.MOST_PERCENT;
+        return known && kelvins < fluid.freezingPoint().si() - Celsius.SLACK
+                ? frozen(fluid, freezing, kelvins)
+                : outside(fluid, kelvins);
+    }
+
+    private static OutOfRangeException frozen(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
         return new OutOfRangeException(
                 "temperature of " + fluid.name(),
                 Celsius.text(kelvins),
@@ -19,7 +26,7 @@ final class GlycolRefusal {
                 "it would hold ice: raise the temperature or the concentration");
     }
 
-    static OutOfRangeException outside(GlycolSolution fluid, double kelvins) {
+    private static OutOfRangeException outside(GlycolSolution fluid, double kelvins) {
         return new OutOfRangeException(
                 "temperature of " + fluid.name(),
                 Celsius.text(kelvins),
