@@ -32,7 +32,16 @@ final class GlycolRefusal {
                 Celsius.text(kelvins),
                 fluid.lowest().text(Units.CELSIUS, DIGITS) + " to "
                         + fluid.highest().text(Units.CELSIUS, DIGITS) + " for " + fluid.model(),
-                "give a temperature inside the range or name a model that reaches it ("
-                        + fluid.glycol().modelWords() + ")");
+                remedy(fluid, kelvins));
+    }
+
+    private static String remedy(GlycolSolution fluid, double kelvins) {
+        if (kelvins > fluid.highest().si()) {
+            return fluid.densityModel().reachesFurtherUp()
+                    ? "no model here reaches further up: give a lower temperature"
+                    : "give a lower temperature, or name a model that reaches 125 degC: /ashrae or /ideal";
+        }
+        return "give a temperature inside the range, or name a model that reaches down to the freezing point: /melinder or"
+                + " /conde";
     }
 }
