@@ -9,7 +9,6 @@ import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
  */
 final class AshraePairing {
 
-    private final double mostVolume;
     private final double mostMass;
     private final UnivariateFunction massByVolume;
     private final UnivariateFunction volumeByMass;
@@ -22,13 +21,7 @@ final class AshraePairing {
         massByVolume = lines.interpolate(volume, mass);
         volumeByMass = lines.interpolate(mass, volume);
         freezingByMass = lines.interpolate(mass, table.numbers("t_freeze_degC"));
-        mostVolume = volume[volume.length - 1];
         mostMass = mass[mass.length - 1];
-    }
-
-    /** The table begins at 0 % and ends here, percent by volume. */
-    double mostVolume() {
-        return mostVolume;
     }
 
     /** The table begins at 0 % and ends here, percent by mass. */

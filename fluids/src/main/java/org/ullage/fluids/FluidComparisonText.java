@@ -13,6 +13,8 @@ final class FluidComparisonText {
     /** Six digits of a density show the last one that the tables print. */
     private static final int DENSITY_DIGITS = 6;
 
+    private static final String NONE_STATED = "none stated";
+
     private final String fluid;
     private final String from;
     private final String to;
@@ -53,7 +55,9 @@ final class FluidComparisonText {
                 density(expansion.toDensity()),
                 percent(expansion) + " %",
                 points.isEmpty() ? "" : points + " points",
-                uncertainty(row),
+                row.densityUncertainty()
+                        .map(stated -> stated.value() + " " + stated.unit() + " (" + stated.symbol() + ")")
+                        .orElse(NONE_STATED),
                 row.remark());
     }
 
@@ -113,6 +117,6 @@ final class FluidComparisonText {
     }
 
     private static String uncertainty(ComparedFluid row) {
-        return row.densityUncertainty().map(Constant::toString).orElse("none stated");
+        return row.densityUncertainty().map(Constant::toString).orElse(NONE_STATED);
     }
 }

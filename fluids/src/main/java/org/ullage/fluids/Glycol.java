@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.OutOfRangeException;
@@ -234,10 +233,5 @@ public enum Glycol {
      */
     public List<TableCorrection> tableCorrections() {
         return GlycolCorrections.of(this);
-    }
-
-    /** For messages: the words that name a model. */
-    String modelWords() {
-        return compared().map(model -> "/" + model.id()).collect(Collectors.joining(", "));
     }
 }

@@ -21,7 +21,7 @@ public enum GlycolModel {
             "ashrae",
             "ASHRAE Handbook table",
             GlycolSources.ASHRAE_DENSITY,
-            "inhibited fluid, by volume; printed to 0.01 kg/m3, above 100 degC to four digits; up to 1.3 % denser than pure"
+            "inhibited fluid, by volume; printed to 0.01 kg/m3, above 100 degC to four digits; up to 1.1 % denser than pure"
                     + " glycol"),
 
     /** The same with every cell as found, misprints included; to see what the corrections are worth. */
@@ -136,6 +136,11 @@ public enum GlycolModel {
      */
     public boolean isByVolume() {
         return this == ASHRAE || this == ASHRAE_AS_PRINTED;
+    }
+
+    /** Whether it is one of those that end at 125 degC, the others at 100 degC. */
+    boolean reachesFurtherUp() {
+        return isByVolume() || this == IDEAL_MIXING;
     }
 
     static Optional<GlycolModel> withId(String text) {

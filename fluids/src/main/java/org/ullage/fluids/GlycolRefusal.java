@@ -10,7 +10,14 @@ final class GlycolRefusal {
 
     private GlycolRefusal() {}
 
-    static OutOfRangeException frozen(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
+    static OutOfRangeException of(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
+        boolean known = fluid.massFraction().in(Units.MASS_PERCENT) <= MelinderPolynomial.MOST_PERCENT;
+        return known && kelvins < fluid.freezingPoint().si() - Celsius.SLACK
+                ? frozen(fluid, freezing, kelvins)
+                : outside(fluid, kelvins);
+    }
+
+    private static OutOfRangeException frozen(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
         return new OutOfRangeException(
                 "temperature of " + fluid.name(),
                 Celsius.text(kelvins),
@@ -19,13 +26,22 @@ final class GlycolRefusal {
                 "it would hold ice: raise the temperature or the concentration");
     }
 
-    static OutOfRangeException outside(GlycolSolution fluid, double kelvins) {
+    private static OutOfRangeException outside(GlycolSolution fluid, double kelvins) {
         return new OutOfRangeException(
                 "temperature of " + fluid.name(),
                 Celsius.text(kelvins),
                 fluid.lowest().text(Units.CELSIUS, DIGITS) + " to "
                         + fluid.highest().text(Units.CELSIUS, DIGITS) + " for " + fluid.model(),
-                "give a temperature inside the range or name a model that reaches it ("
-                        + fluid.glycol().modelWords() + ")");
+                remedy(fluid, kelvins));
+    }
+
+    private static String remedy(GlycolSolution fluid, double kelvins) {
+        if (kelvins > fluid.highest().si()) {
+            return fluid.densityModel().reachesFurtherUp()
+                    ? "no model here reaches further up: give a lower temperature"
+                    : "give a lower temperature, or name a model that reaches 125 degC: /ashrae or /ideal";
+        }
+        return "give a temperature inside the range, or name a model that reaches down to the freezing point: /melinder or"
+                + " /conde";
     }
 }

@@ -3,6 +3,7 @@ package org.ullage.fluids;
 import java.io.InvalidObjectException;
 import java.io.ObjectInputStream;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.ullage.loop.LoopFluid;
 import org.ullage.provenance.Constant;
@@ -13,14 +14,15 @@ import org.ullage.quantity.Temperature;
 import org.ullage.quantity.VolumeFraction;
 
 /**
- * Propylene or ethylene glycol in water at one concentration, as one model describes it. Get one from {@link PropyleneGlycol},
- * {@link EthyleneGlycol}, {@link Glycol} or {@link Fluids#parse(String)}. What depends on concentration is worked out once, when it
- * is made; a look-up of the specific volume is then a polynomial in temperature and allocates nothing. Immutable.
+ * Propylene or ethylene glycol in water at one concentration, as one model describes it. What depends on concentration is worked
+ * out once, when it is made; a look-up is then a polynomial in temperature and allocates nothing. Immutable.
  *
- * <p>No model but ideal mixing depends on pressure; the others ignore it, finite or not. The vapour pressure is that of pure
- * water, which no mixture with glycol reaches, so that an anti-flash margin taken from it is on the safe side;
- * {@link #raoult()} estimates the mixture's own.
+ * <p>No model but ideal mixing depends on pressure; the others ignore it. The vapour pressure is that of pure water, which no
+ * mixture reaches, so that an anti-flash margin is on the safe side; {@link #raoult()} estimates the mixture's own.
+ *
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // the serial tag belongs on a class, whatever the check says
 public final class GlycolSolution implements LoopFluid, StatedUncertainty {
 
     private static final long serialVersionUID = 1L;
@@ -29,14 +31,12 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
     private final GlycolModel model;
     private final Concentration concentration;
     private final transient GlycolFit fit;
-    private final transient DensityCurve curve;
 
     GlycolSolution(Glycol glycol, GlycolModel model, Concentration concentration) {
         this.glycol = glycol;
         this.model = model;
         this.concentration = concentration;
         this.fit = GlycolFit.of(model, glycol, concentration);
-        this.curve = fit.curve();
     }
 
     /**
@@ -189,13 +189,19 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
     @Override
     public double specificVolumeSi(double kelvins, double pascals) {
         requireInRange(kelvins);
-        return curve.specificVolume(kelvins, pascals);
+        return fit.curve().specificVolume(kelvins, pascals);
     }
 
     @Override
     public double vapourPressureSi(double kelvins) {
         requireInRange(kelvins);
         return WaterVapour.pressure(kelvins);
+    }
+
+    @Override
+    public boolean isLiquidSi(double kelvins, double pascals) {
+        requireInRange(kelvins);
+        return WaterVapour.isBelow(kelvins, pascals);
     }
 
     @Override
@@ -214,16 +220,8 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
 
     private void requireInRange(double kelvins) {
         if (!fit.covers(kelvins)) {
-            throw refusal(kelvins);
+            throw GlycolRefusal.of(this, fit.freezing(), kelvins);
         }
-    }
-
-    private OutOfRangeException refusal(double kelvins) {
-        boolean known = concentration.massPercent() <= MelinderPolynomial.MOST_PERCENT;
-        if (known && kelvins < freezingPoint().si() - Celsius.SLACK) {
-            return GlycolRefusal.frozen(this, fit.freezing(), kelvins);
-        }
-        return GlycolRefusal.outside(this, kelvins);
     }
 
     @Override
@@ -236,7 +234,7 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
 
     @Override
     public int hashCode() {
-        return 31 * (31 * glycol.hashCode() + model.hashCode()) + concentration.hashCode();
+        return Objects.hash(glycol, model, concentration);
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.ullage.fluids;
 
-import java.io.Serializable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Density;
 import org.ullage.quantity.Temperature;
@@ -26,8 +25,7 @@ public record TableCorrection(
         Density asFound,
         Density asUsed,
         String reason,
-        Source source)
-        implements Serializable {
+        Source source) {
 
     /** Digits that show both densities in full. */
     private static final int DIGITS = 6;

@@ -1,6 +1,5 @@
 package org.ullage.fluids;
 
-import java.io.Serializable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Units;
@@ -12,7 +11,7 @@ import org.ullage.quantity.Units;
  * @param temperature bulk temperature of the fluid
  * @param source where it comes from
  */
-public record TemperatureLimit(String meaning, Temperature temperature, Source source) implements Serializable {
+public record TemperatureLimit(String meaning, Temperature temperature, Source source) {
 
     /** 250 degF is 121 degC; whole degrees are all the sources give. */
     private static final int DIGITS = 3;

@@ -13,7 +13,10 @@ import org.ullage.quantity.Temperature;
  * Its vapour pressure is that of pure water unless {@link #withVapourPressure(VapourPressureFunction, Source)} says otherwise:
  * right on the safe side for water with something less volatile in it, wrong for anything that boils more easily than water.
  * Immutable; serializable if the functions it was made from are.
+ *
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // the serial tag belongs on a class, whatever the check says
 public final class UserFluid implements LoopFluid {
 
     private static final long serialVersionUID = 1L;

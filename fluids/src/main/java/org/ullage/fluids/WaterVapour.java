@@ -18,4 +18,9 @@ final class WaterVapour {
     static double pressure(double kelvins) {
         return Iapws97.saturationPressure(Math.max(kelvins, Iapws97.LOWEST_TEMPERATURE.value()));
     }
+
+    /** Whether the vapour pressure is below a pressure or at it, without working it out where that is not needed. */
+    static boolean isBelow(double kelvins, double pascals) {
+        return Iapws97Region4.isLiquid(Math.max(kelvins, Iapws97.LOWEST_KELVINS), pascals);
+    }
 }

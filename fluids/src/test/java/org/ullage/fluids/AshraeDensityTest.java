@@ -85,8 +85,10 @@ class AshraeDensityTest {
         assertThat(fluid.lowest().text(org.ullage.quantity.Units.CELSIUS)).isEqualTo("0 degC");
         assertThatThrownBy(() -> density(fluid, -1))
                 .hasMessage("temperature of ethylene glycol 19.9 vol% -1 degC is not allowed: it must be 0 degC to 125"
-                        + " degC for ASHRAE Handbook table at 19.9 vol%; give a temperature inside the range or name a"
-                        + " model that reaches it (/ashrae, /melinder, /conde, /ideal)");
+                        + " degC for ASHRAE Handbook table at 19.9 vol%; give a temperature inside the range, or name a"
+                        + " model that reaches down to the freezing point: /melinder or /conde");
+        assertThatThrownBy(() -> density(fluid, 126))
+                .hasMessageEndingWith("no model here reaches further up: give a lower temperature");
     }
 
     @Test

@@ -79,7 +79,8 @@ class MelinderTest {
         assertThat(density(fluid, 100)).isPositive();
         assertThat(fluid.specificVolumeSi(fahrenheit(212).si(), 1e5)).isPositive();
         assertThatThrownBy(() -> density(fluid, 100.001))
-                .hasMessageContaining("-20.57 degC to 100 degC for Melinder 2010 at 40 mass%");
+                .hasMessageContaining("-20.57 degC to 100 degC for Melinder 2010 at 40 mass%")
+                .hasMessageEndingWith("or name a model that reaches 125 degC: /ashrae or /ideal");
         assertThatThrownBy(() -> density(fluid, -21)).hasMessageContaining("it would hold ice");
     }
 

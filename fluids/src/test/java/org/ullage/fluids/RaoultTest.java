@@ -13,6 +13,7 @@ import org.ullage.provenance.Provenance;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.MassFraction;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Units;
 
@@ -75,6 +76,16 @@ class RaoultTest {
                 .isLessThan(fluid.vapourPressureSi(celsius(95).si()));
         assertThat(fluid.raoult().source().provenance()).isEqualTo(Provenance.COMPUTED);
         assertThat(fluid.raoult().caution().text()).contains("estimate");
+    }
+
+    @Test
+    void liquidIsWhatPureWaterWouldBe() {
+        GlycolSolution fluid = EthyleneGlycol.volumePercent(40);
+        double boiling = fluid.vapourPressureSi(celsius(98).si());
+        assertThat(fluid.isLiquidSi(celsius(98).si(), boiling * 1.001)).isTrue();
+        assertThat(fluid.isLiquidSi(celsius(98).si(), boiling * 0.999)).isFalse();
+        assertThat(fluid.isLiquidSi(celsius(-20).si(), 700)).isTrue();
+        assertThatThrownBy(() -> fluid.isLiquidSi(celsius(101).si(), 1e6)).isInstanceOf(OutOfRangeException.class);
     }
 
     @Test
