@@ -21,6 +21,6 @@ final class WaterVapour {
 
     /** Whether the vapour pressure is below a pressure or at it, without working it out where that is not needed. */
     static boolean isBelow(double kelvins, double pascals) {
-        return Iapws97Region4.isLiquid(Math.max(kelvins, Iapws97.LOWEST_KELVINS), pascals);
+        return Iapws97Region4.isLiquid(Math.max(kelvins, Iapws97.LOWEST_TEMPERATURE.value()), pascals);
     }
 }
