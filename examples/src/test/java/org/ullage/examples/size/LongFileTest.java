@@ -28,27 +28,31 @@ class LongFileTest {
 
         @Override
         public int read() {
-            if (place == line.length) {
-                if (made == LINES) {
-                    return -1;
-                }
-                made++;
-                place = 0;
-                line = (made + ",asme-iv,plain-steel,water,100 gal,,195 degF,,12 psi,30 psi,,,,\n")
-                        .getBytes(StandardCharsets.UTF_8);
-            }
-            return line[place++];
+            byte[] one = new byte[1];
+            return read(one, 0, 1) < 0 ? -1 : one[0];
         }
 
-        /** One line at a time: the usual way would fill a whole buffer. */
+        /** Never more than one line, where the usual way would fill the whole buffer. */
         @Override
         public int read(byte[] target, int offset, int length) {
-            int next = read();
-            if (next < 0) {
+            if (place == line.length && !next()) {
                 return -1;
             }
-            target[offset] = (byte) next;
-            return 1;
+            int count = Math.min(length, line.length - place);
+            System.arraycopy(line, place, target, offset, count);
+            place += count;
+            return count;
+        }
+
+        private boolean next() {
+            if (made == LINES) {
+                return false;
+            }
+            made++;
+            place = 0;
+            line = (made + ",asme-iv,plain-steel,water,100 gal,,195 degF,,12 psi,30 psi,,,,\n")
+                    .getBytes(StandardCharsets.UTF_8);
+            return true;
         }
     }
 
@@ -65,10 +69,15 @@ class LongFileTest {
 
         @Override
         public void write(int next) {
-            if (next == '\n') {
-                rows++;
-                furthestAhead = Math.max(furthestAhead, loops.made - rows);
+            write(new byte[] {(byte) next}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] text, int offset, int length) {
+            for (int i = offset; i < offset + length; i++) {
+                rows += text[i] == '\n' ? 1 : 0;
             }
+            furthestAhead = Math.max(furthestAhead, loops.made - rows);
         }
     }
 
