@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
 import org.apache.commons.math3.fitting.PolynomialCurveFitter;
 import org.apache.commons.math3.fitting.WeightedObservedPoints;
+import org.ullage.provenance.Constant;
 
 /**
  * Joins the ASHRAE density rows up to 100 degC, printed to 0.01 kg/m3, with the coarser ones above.
@@ -17,13 +18,13 @@ import org.apache.commons.math3.fitting.WeightedObservedPoints;
 final class AshraeTable {
 
     /** The row at 100 degC stands in both parts; the one with more digits counts. */
-    private static final double COARSE_ABOVE = 100;
+    private static final double COARSE_ABOVE = new Constant("t", 100, "degC", GlycolSources.ASHRAE_DENSITY).value();
 
     /** From one column to the next, percent by volume. */
-    static final double COLUMN_STEP = 10;
+    static final double COLUMN_STEP = new Constant("step", 10, "vol%", GlycolSources.ASHRAE_DENSITY).value();
 
     /** Four significant digits: the last is a unit from here up and a tenth below. */
-    private static final double COARSE_FROM = 1000;
+    private static final double COARSE_FROM = new Constant("rho", 1000, "kg/m3", GlycolSources.ASHRAE_DENSITY).value();
 
     private final CitedTable fine;
     private final CitedTable coarse;
@@ -88,7 +89,7 @@ final class AshraeTable {
     }
 
     private static double unrounded(double smooth, double printed) {
-        double half = printed >= COARSE_FROM ? 0.5 : 0.05;
+        double half = 0.5 * (printed >= COARSE_FROM ? 1 : 0.1);
         return Math.max(printed - half, Math.min(smooth, printed + half));
     }
 }

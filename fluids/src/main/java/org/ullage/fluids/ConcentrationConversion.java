@@ -1,7 +1,7 @@
 package org.ullage.fluids;
 
 import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.ullage.provenance.Constant;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.OutOfRangeException;
@@ -11,15 +11,13 @@ import org.ullage.quantity.VolumeFraction;
 /** Percent by volume to percent by mass and back, for one glycol. */
 final class ConcentrationConversion {
 
-    private static final double REFERENCE_CELSIUS = 20;
+    private static final double REFERENCE_CELSIUS =
+            new Constant("t", 20, "degC", GlycolSources.IDEAL_DEFINITION).value();
     private static final double REFERENCE_KELVINS = Celsius.ZERO + REFERENCE_CELSIUS;
     private static final double WATER_DENSITY =
             1 / Iapws97.specificVolume(REFERENCE_KELVINS, AbsolutePressure.STANDARD_ATMOSPHERE.si());
 
-    /** Of a percent; far below anything a density notices. */
-    private static final double ROOT_ACCURACY = 1e-11;
-
-    private static final int MOST_STEPS = 200;
+    private static final double WHOLE = MassFraction.percent(100).in(Units.MASS_PERCENT);
 
     private final Glycol glycol;
     private final GlycolData data;
@@ -41,7 +39,7 @@ final class ConcentrationConversion {
                     "0 to " + VolumeFraction.percent(most).text(Units.VOLUME_PERCENT, 4) + " by " + definition.words(),
                     "convert by ideal volumes at 20 degC, or give percent by mass");
         }
-        return MassFraction.percent(Math.min(massPercent(percent, definition), 100));
+        return MassFraction.percent(Math.min(massPercent(percent, definition), WHOLE));
     }
 
     VolumeFraction volume(MassFraction mass, ConcentrationDefinition definition) {
@@ -54,7 +52,7 @@ final class ConcentrationConversion {
                     "0 to " + most + " mass% by " + definition.words(),
                     "convert by ideal volumes at 20 degC, or give percent by volume");
         }
-        return VolumeFraction.percent(Math.min(volumePercent(percent, definition), 100));
+        return VolumeFraction.percent(Math.min(volumePercent(percent, definition), WHOLE));
     }
 
     boolean covers(VolumeFraction volume, ConcentrationDefinition definition) {
@@ -68,13 +66,15 @@ final class ConcentrationConversion {
     private double mostMass(ConcentrationDefinition definition) {
         return switch (definition) {
             case ASHRAE_PAIRING -> data.pairing().mostMass();
-            case IDEAL_20C -> 100;
+            case IDEAL_20C -> WHOLE;
             case ON_SOLUTION_20C -> MelinderPolynomial.MOST_PERCENT;
         };
     }
 
     private double most(ConcentrationDefinition definition) {
-        return definition == ConcentrationDefinition.IDEAL_20C ? 100 : volumePercent(mostMass(definition), definition);
+        return definition == ConcentrationDefinition.IDEAL_20C
+                ? WHOLE
+                : volumePercent(mostMass(definition), definition);
     }
 
     private double volumePercent(double mass, ConcentrationDefinition definition) {
@@ -97,7 +97,7 @@ final class ConcentrationConversion {
     /** Part of the glycol in percent when both parts are divided by their densities. */
     private static double ideal(double percent, double glycolDensity, double waterDensity) {
         double part = percent / glycolDensity;
-        return 100 * part / (part + (100 - percent) / waterDensity);
+        return 100 * part / (part + (WHOLE - percent) / waterDensity);
     }
 
     private static double root(UnivariateFunction difference) {
@@ -105,6 +105,6 @@ final class ConcentrationConversion {
         if (difference.value(most) <= 0) {
             return most;
         }
-        return new BrentSolver(ROOT_ACCURACY).solve(MOST_STEPS, difference, 0, most);
+        return Root.of(difference, 0, most);
     }
 }

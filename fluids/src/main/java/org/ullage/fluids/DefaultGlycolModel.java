@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import org.ullage.provenance.Constant;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.VolumeFraction;
 
@@ -7,13 +8,15 @@ import org.ullage.quantity.VolumeFraction;
 final class DefaultGlycolModel {
 
     /** The ASHRAE table begins here, percent by volume. */
-    private static final double ASHRAE_FROM = 10;
+    private static final double ASHRAE_FROM = new Constant("phi", 10, "vol%", GlycolSources.ASHRAE_DENSITY).value();
 
-    /** Where Melinder's expansion overtakes ASHRAE's (COMPUTED from both over seven spans in 4 to 93 degC), percent by volume. */
-    private static final double ETHYLENE_MELINDER_FROM = 18;
+    /** Where Melinder's expansion overtakes ASHRAE's, percent by volume. */
+    private static final double ETHYLENE_MELINDER_FROM =
+            new Constant("phi", 18, "vol%", GlycolSources.DEFAULT_MODEL).value();
 
     /** As {@link #ETHYLENE_MELINDER_FROM}. */
-    private static final double PROPYLENE_MELINDER_FROM = 27;
+    private static final double PROPYLENE_MELINDER_FROM =
+            new Constant("phi", 27, "vol%", GlycolSources.DEFAULT_MODEL).value();
 
     private DefaultGlycolModel() {}
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.ullage.provenance.Constant;
 import org.ullage.quantity.OutOfRangeException;
 
 /**
@@ -17,19 +18,17 @@ import org.ullage.quantity.OutOfRangeException;
 final class DensityChecks {
 
     /** Water is densest at 4 degC; above this no liquid of a hydronic loop gets denser with temperature, degC. */
-    private static final double RISE_ALLOWED_BELOW = 10;
+    private static final double RISE_ALLOWED_BELOW =
+            new Constant("t", 10, "degC", GlycolSources.DENSITY_MAXIMUM).value();
 
     /** Points that hold one up. */
     private static final int NEIGHBOURS = 4;
 
-    /** How often the error that rounding alone can make is allowed. */
-    private static final double ROUNDING_ALLOWANCE = 2;
+    /** What curvature may add, kg/m3 per K^4 of the step; of these liquids water is the most curved. */
+    private static final double CURVATURE_ALLOWANCE =
+            new Constant("a", 2e-6, "kg/m3/K4", GlycolSources.ROW_CHECK).value();
 
-    /**
-     * What curvature may add, kg/m3 per K^4 of the step: more than twice what water, the most curved of these liquids, shows
-     * in tables by Kell (1975) with steps of 10, 20 and 25 K from 0 to 100 degC (COMPUTED: 0.9e-6, 0.3e-6 and 0.2e-6).
-     */
-    private static final double CURVATURE_ALLOWANCE = 2e-6;
+    private static final int DENSITY_DECIMALS = 3;
 
     private DensityChecks() {}
 
@@ -60,8 +59,9 @@ final class DensityChecks {
             throw new OutOfRangeException(
                     "density of " + name + " at " + row.temperature(),
                     row.density() + " kg/m3",
-                    "within " + FluidText.fixed(outlier.allowed(), 3) + " kg/m3 of "
-                            + FluidText.fixed(outlier.expected(), 3) + " kg/m3, which the rows beside it lead to",
+                    "within " + FluidText.fixed(outlier.allowed(), DENSITY_DECIMALS) + " kg/m3 of "
+                            + FluidText.fixed(outlier.expected(), DENSITY_DECIMALS)
+                            + " kg/m3, which the rows beside it lead to",
                     "correct it or a row beside it, or read the table without the outlier check");
         });
     }
@@ -110,7 +110,7 @@ final class DensityChecks {
         }
         double step = (rows.get(first + NEIGHBOURS).celsius() - rows.get(first).celsius()) / NEIGHBOURS;
         double curvature = CURVATURE_ALLOWANCE * step * step * step * step * weights;
-        return new Fit(index, expected, ROUNDING_ALLOWANCE * rounding + curvature, row.density());
+        return new Fit(index, expected, 2 * rounding + curvature, row.density());
     }
 
     /** Lagrange's weight of one neighbour. */

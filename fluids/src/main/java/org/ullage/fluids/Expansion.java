@@ -1,6 +1,7 @@
 package org.ullage.fluids;
 
 import org.ullage.loop.LoopFluid;
+import org.ullage.provenance.Constant;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Density;
 import org.ullage.quantity.OutOfRangeException;
@@ -15,7 +16,7 @@ import org.ullage.quantity.Units;
 public final class Expansion {
 
     /** A usual pressure in a closed loop; it matters only to models that depend on pressure, and there 1 bar is 46 ppm. */
-    private static final double USUAL_PASCALS = 300_000;
+    private static final double USUAL_PASCALS = new Constant("p", 300_000, "Pa", GlycolSources.USUAL_PRESSURE).value();
 
     private final LoopFluid fluid;
     private final Temperature from;

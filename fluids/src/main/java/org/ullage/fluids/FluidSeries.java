@@ -164,8 +164,10 @@ public final class FluidSeries {
     }
 
     private static String density(double si, boolean metric) {
-        double perUnit = metric ? 1 : Density.of(1, Units.POUND_PER_CUBIC_FOOT).si();
+        Density density = Density.ofSi(si);
         // a pound per cubic foot is 16 kg/m3, so one decimal more keeps the digits
-        return FluidText.fixed(si / perUnit, metric ? DENSITY_DECIMALS : DENSITY_DECIMALS + 1);
+        return metric
+                ? FluidText.fixed(density.in(Units.KILOGRAM_PER_CUBIC_METRE), DENSITY_DECIMALS)
+                : FluidText.fixed(density.in(Units.POUND_PER_CUBIC_FOOT), DENSITY_DECIMALS + 1);
     }
 }

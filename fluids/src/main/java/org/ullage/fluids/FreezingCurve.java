@@ -1,7 +1,6 @@
 package org.ullage.fluids;
 
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.OutOfRangeException;
@@ -17,11 +16,6 @@ import org.ullage.quantity.VolumeFraction;
  * <p>The freezing point is where the first ice appears; it is not the point where pipes burst.
  */
 public final class FreezingCurve {
-
-    /** Of a percent by mass. */
-    private static final double ROOT_ACCURACY = 1e-11;
-
-    private static final int MOST_STEPS = 200;
 
     /** Both sources end here, percent by mass. */
     private static final double MOST_PERCENT = MelinderPolynomial.MOST_PERCENT;
@@ -102,7 +96,7 @@ public final class FreezingCurve {
     public MassFraction massFractionFor(Temperature freezingPoint) {
         double wanted = Celsius.of(freezingPoint);
         double coldest = celsiusByMassPercent.applyAsDouble(MOST_PERCENT);
-        if (!(wanted >= coldest - Celsius.SLACK && wanted <= Celsius.SLACK)) {
+        if (!Celsius.isWithin(wanted, coldest, 0)) {
             throw new OutOfRangeException(
                     "freezing point of " + glycol.text(),
                     freezingPoint.text(Units.CELSIUS),
@@ -143,8 +137,7 @@ public final class FreezingCurve {
         if (wanted <= coldest) {
             return MOST_PERCENT;
         }
-        return new BrentSolver(ROOT_ACCURACY)
-                .solve(MOST_STEPS, x -> celsiusByMassPercent.applyAsDouble(x) - wanted, 0, MOST_PERCENT);
+        return Root.of(percent -> celsiusByMassPercent.applyAsDouble(percent) - wanted, 0, MOST_PERCENT);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.ullage.fluids;
 
 import org.ullage.loop.LoopFluid;
+import org.ullage.provenance.Constant;
 import org.ullage.quantity.OutOfRangeException;
 
 /**
@@ -14,20 +15,21 @@ import org.ullage.quantity.OutOfRangeException;
 record GlycolFit(DensityCurve curve, double lowestKelvins, double highestKelvins, FreezingModel freezing) {
 
     /** Lower end of the widely reprinted table made from M. Conde's equation, degC. */
-    private static final double CONDE_LOWEST_CELSIUS = -48;
+    private static final double CONDE_LOWEST_CELSIUS = new Constant("t_min", -48, "degC", GlycolSources.CONDE).value();
 
     /** Upper end of the same table, degC. */
-    private static final double CONDE_HIGHEST_CELSIUS = 100;
+    private static final double CONDE_HIGHEST_CELSIUS = new Constant("t_max", 100, "degC", GlycolSources.CONDE).value();
 
     /** M. Conde's equation is reprinted up to here, percent by mass. */
-    private static final double CONDE_MOST_PERCENT = 60;
+    private static final double CONDE_MOST_PERCENT = new Constant("x_max", 60, "mass%", GlycolSources.CONDE).value();
 
     /** No published density of a glycol mixture above this temperature stands here to hold ideal mixing against, degC. */
-    private static final double IDEAL_HIGHEST_CELSIUS = 125;
+    private static final double IDEAL_HIGHEST_CELSIUS =
+            new Constant("t_max", 125, "degC", GlycolSources.IDEAL_RANGE).value();
 
-    /** Written so that a NaN is not covered. */
+    /** A NaN is not covered. */
     boolean covers(double kelvins) {
-        return kelvins >= lowestKelvins - Celsius.SLACK && kelvins <= highestKelvins + Celsius.SLACK;
+        return Celsius.isWithin(kelvins, lowestKelvins, highestKelvins);
     }
 
     static GlycolFit of(GlycolModel model, Glycol glycol, Concentration concentration) {

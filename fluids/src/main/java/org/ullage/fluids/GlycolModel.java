@@ -60,9 +60,6 @@ public enum GlycolModel {
             GlycolSources.IDEAL_MIXING,
             "a lower bound of the expansion: real mixtures contract on mixing, less so when hot");
 
-    /** Perry's gives one per cent or better near 20 degC for the constants of the pure glycols. */
-    private static final double DIPPR_PERCENT = 1;
-
     private final String id;
     private final String title;
 
@@ -122,10 +119,7 @@ public enum GlycolModel {
     public Optional<Constant> statedUncertainty() {
         return this == IDEAL_MIXING
                 ? Optional.of(new Constant(
-                        "accuracy of the pure glycol's density near 20 degC",
-                        DIPPR_PERCENT,
-                        "%",
-                        GlycolSources.DIPPR_ACCURACY))
+                        "accuracy of the pure glycol's density near 20 degC", 1, "%", GlycolSources.DIPPR_ACCURACY))
                 : Optional.empty();
     }
 

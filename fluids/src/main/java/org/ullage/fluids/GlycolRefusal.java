@@ -12,7 +12,7 @@ final class GlycolRefusal {
 
     static OutOfRangeException of(GlycolSolution fluid, FreezingModel freezing, double kelvins) {
         boolean known = fluid.massFraction().in(Units.MASS_PERCENT) <= MelinderPolynomial.MOST_PERCENT;
-        return known && kelvins < fluid.freezingPoint().si() - Celsius.SLACK
+        return known && kelvins < fluid.freezingPoint().si()
                 ? frozen(fluid, freezing, kelvins)
                 : outside(fluid, kelvins);
     }

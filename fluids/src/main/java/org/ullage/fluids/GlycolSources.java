@@ -75,5 +75,29 @@ final class GlycolSources {
     static final Source CORRECTION =
             Source.computed("the four neighbours in the column", "cubic through 20, 25, 35 and 40 degC");
 
+    static final Source KELVIN =
+            Source.published("BIPM, The International System of Units (SI Brochure)", "9th ed., 2019");
+
+    static final Source MOLAR_MASS = Source.fromMemory("IUPAC, standard atomic weights", "molar masses");
+
+    static final Source DEFAULT_MODEL = Source.computed(
+            "ASHRAE Handbook table and Melinder 2010 polynomials",
+            "where the expansion by the second overtakes the first, over seven spans between 4 and 93 degC");
+
+    static final Source USUAL_PRESSURE = Source.commonPractice("a closed loop runs at about 3 bar absolute");
+
+    static final Source IDEAL_RANGE = Source.computed(
+            "the tables and polynomials at hand",
+            "none has a density of the mixture above this, to hold ideal mixing against");
+
+    static final Source DENSITY_MAXIMUM = Source.computed(
+            "G. S. Kell, J. Chem. Eng. Data 20 (1975) 97-105",
+            "density maximum of water at 4 degC, and as much again above it for safety");
+
+    static final Source ROW_CHECK = Source.computed(
+            "G. S. Kell, J. Chem. Eng. Data 20 (1975) 97-105",
+            "water tables with steps of 10, 20 and 25 K from 0 to 100 degC need 0.9e-6, 0.3e-6 and 0.2e-6 kg/m3 per K^4; twice"
+                    + " the largest");
+
     private GlycolSources() {}
 }

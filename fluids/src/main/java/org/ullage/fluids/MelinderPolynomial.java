@@ -1,6 +1,8 @@
 package org.ullage.fluids;
 
+import java.util.Arrays;
 import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
+import org.ullage.provenance.Constant;
 
 /**
  * A. Melinder's polynomials for one glycol: density by percent by mass and temperature, freezing point by percent by mass.
@@ -9,13 +11,10 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
 final class MelinderPolynomial {
 
     /** Upper end of the concentration range, percent by mass. */
-    static final double MOST_PERCENT = 60;
+    static final double MOST_PERCENT = new Constant("x_max", 60, "mass%", GlycolSources.MELINDER).value();
 
     /** Upper end of the temperature range, degC. */
-    static final double HIGHEST_CELSIUS = 100;
-
-    /** Highest power of temperature in the density polynomial. */
-    private static final int HIGHEST_POWER = 3;
+    static final double HIGHEST_CELSIUS = new Constant("t_max", 100, "degC", GlycolSources.MELINDER).value();
 
     private final CitedTable density;
     private final double basePercent;
@@ -42,7 +41,8 @@ final class MelinderPolynomial {
 
     /** The curve at a concentration: the sums over its powers are done here, a cubic in temperature remains. */
     DensityCurve at(double massPercent) {
-        double[] c = new double[HIGHEST_POWER + 1];
+        double[] c =
+                new double[1 + (int) Arrays.stream(density.numbers("j")).max().orElseThrow()];
         for (int row = 0; row < density.size(); row++) {
             int i = (int) density.number(row, "i");
             int j = (int) density.number(row, "j");

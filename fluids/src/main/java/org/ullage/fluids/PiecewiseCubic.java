@@ -63,8 +63,10 @@ final class PiecewiseCubic implements Serializable {
     double value(double x) {
         int segment = segment(x);
         double d = x - knots[segment];
-        int k = TERMS * segment;
-        return ((coefficients[k + 3] * d + coefficients[k + 2]) * d + coefficients[k + 1]) * d + coefficients[k];
+        int constant = TERMS * segment;
+        int cube = constant + TERMS - 1;
+        return ((coefficients[cube] * d + coefficients[cube - 1]) * d + coefficients[cube - 2]) * d
+                + coefficients[constant];
     }
 
     double first() {

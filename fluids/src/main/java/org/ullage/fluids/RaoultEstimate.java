@@ -1,6 +1,6 @@
 package org.ullage.fluids;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.MassFraction;
@@ -23,15 +23,12 @@ public final class RaoultEstimate {
     private static final double LOWEST = Celsius.ZERO;
 
     /** Highest temperature, 180 degC, K. */
-    private static final double HIGHEST = Celsius.ZERO + 180;
+    private static final double HIGHEST =
+            Celsius.ZERO + new Constant("t_max", 180, "degC", GlycolSources.RAOULT).value();
 
-    /** Molar mass of water, kg/kmol: standard atomic weights, from memory; the glycols' stand in their resource. */
-    private static final double WATER_MOLAR_MASS = 18.015;
-
-    /** K. */
-    private static final double ROOT_ACCURACY = 1e-9;
-
-    private static final int MOST_STEPS = 200;
+    /** Molar mass of water, kg/kmol; the glycols' stand in their resource. */
+    private static final double WATER_MOLAR_MASS =
+            new Constant("M_w", 18.015, "kg/kmol", GlycolSources.MOLAR_MASS).value();
 
     private final Glycol glycol;
     private final PureGlycol pure;
@@ -63,7 +60,7 @@ public final class RaoultEstimate {
      */
     public AbsolutePressure vapourPressure(Temperature temperature) {
         double kelvins = temperature.si();
-        if (!(kelvins >= LOWEST - Celsius.SLACK && kelvins <= HIGHEST + Celsius.SLACK)) {
+        if (!Celsius.isWithin(kelvins, LOWEST, HIGHEST)) {
             throw new OutOfRangeException(
                     "temperature for the vapour pressure of " + glycol.text(),
                     Celsius.text(kelvins),
@@ -123,6 +120,6 @@ public final class RaoultEstimate {
     }
 
     private double root(double wanted) {
-        return new BrentSolver(ROOT_ACCURACY).solve(MOST_STEPS, k -> pascals(k) - wanted, LOWEST, HIGHEST);
+        return Root.of(kelvins -> pascals(kelvins) - wanted, LOWEST, HIGHEST);
     }
 }

@@ -164,7 +164,7 @@ public final class UserFluid implements LoopFluid {
     }
 
     private void requireInRange(double kelvins) {
-        if (!(kelvins >= lowestKelvins - Celsius.SLACK && kelvins <= highestKelvins + Celsius.SLACK)) {
+        if (!Celsius.isWithin(kelvins, lowestKelvins, highestKelvins)) {
             throw new OutOfRangeException(
                     "temperature of " + name,
                     Celsius.text(kelvins),
