@@ -22,12 +22,27 @@ class EveryConstantHasASourceTest {
     private static final List<Path> MODULES = List.of(Path.of("..", "core"), Path.of("..", "fluids"));
 
     /** Numbers about text or plain geometry, not about physics, each with the reason. */
-    private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.of(
-            "Digits.PLAIN_FROM", "where printing turns scientific",
-            "Digits.PLAIN_TO", "where printing turns scientific",
-            "PipeCredit.DIMENSIONS", "space has three",
-            "UnreadableQuantityException.LONGEST_ECHO", "characters to print",
-            "Workings.ORDINAL_WIDTH", "characters to print");
+    private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
+            Map.entry("Celsius.SLACK", "rounding of a conversion"),
+            Map.entry("DensityChecks.NEIGHBOURS", "points a check looks at"),
+            Map.entry("DensitySurface.LEAST_OVERLAP", "choice of supporting columns"),
+            Map.entry("DensitySurface.MOST_SUPPORT", "choice of supporting columns"),
+            Map.entry("DensitySurface.SAME_KNOT", "rows that count as one"),
+            Map.entry("Digits.PLAIN_FROM", "where printing turns scientific"),
+            Map.entry("Digits.PLAIN_TO", "where printing turns scientific"),
+            Map.entry("FluidSeries.MOST_INTERVALS", "bounds the memory of a series"),
+            Map.entry("PiecewiseCubic.FEWEST_FOR_AKIMA", "needed by the spline"),
+            Map.entry("PiecewiseCubic.MOST_BUCKETS", "bounds the memory of a look-up"),
+            Map.entry("PiecewiseCubic.TERMS", "a cubic has four"),
+            Map.entry("PiecewiseCubic.TOUCHING", "rounding of a look-up"),
+            Map.entry("PipeCredit.DIMENSIONS", "space has three"),
+            Map.entry("Root.ACCURACY", "accuracy of a solver"),
+            Map.entry("Root.MOST_STEPS", "bounds a solver"),
+            Map.entry("UnreadableQuantityException.LONGEST_ECHO", "characters to print"),
+            Map.entry("UserFluid.TRIALS", "points a check looks at"),
+            Map.entry("UserFluidTable.FEWEST_ROWS", "needed by the interpolation"),
+            Map.entry("UserFluidTable.LEAST_STEP", "rows that count as one"),
+            Map.entry("Workings.ORDINAL_WIDTH", "characters to print"));
 
     @Test
     void inCoreAndFluids() {
