@@ -50,7 +50,9 @@ class LongFileTest {
             }
             made++;
             place = 0;
-            line = (made + ",asme-iv,plain-steel,water,100 gal,,195 degF,,12 psi,30 psi,,,,\n")
+            // Most of them are refused, which is quicker.
+            String vessel = made % 10 == 0 ? "plain-steel" : "";
+            line = (made + ",asme-iv," + vessel + ",water,100 gal,,195 degF,,12 psi,30 psi,,,,\n")
                     .getBytes(StandardCharsets.UTF_8);
             return true;
         }
@@ -91,7 +93,7 @@ class LongFileTest {
         boolean answered =
                 new SizeRun(new PrintWriter(rows, false, StandardCharsets.UTF_8), false, null).answer(header, lines);
 
-        assertThat(answered).isTrue();
+        assertThat(answered).isFalse();
         assertThat(rows.rows).isEqualTo(LINES);
         assertThat(rows.furthestAhead).isLessThan(AHEAD);
     }
