@@ -1,6 +1,7 @@
 package org.ullage.method;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Set;
@@ -486,7 +487,7 @@ public final class Method implements Serializable {
                     name,
                     title,
                     hotBasis,
-                    Set.copyOf(kinds),
+                    Collections.unmodifiableSet(EnumSet.copyOf(kinds)),
                     required(expansion, "an expansion rule"),
                     required(pipeCredit, "a pipe credit"),
                     reserve,

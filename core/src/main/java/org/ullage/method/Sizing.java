@@ -152,7 +152,7 @@ public final class Sizing implements Serializable {
      * @return the cautions, never empty
      */
     public List<Caution> cautions() {
-        return SafetyCautions.ALL;
+        return SafetyCautions.of(numbers.job);
     }
 
     /**

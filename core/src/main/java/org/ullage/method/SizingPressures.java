@@ -92,7 +92,7 @@ final class SizingPressures implements Serializable {
             return;
         }
         GaugePressure opening = GaugePressure.ofSi(setting.si() + place.valveToVesselPascals());
-        if (last.si() > opening.si()) {
+        if (GasLaw.isAbove(last.si(), opening.si())) {
             throw new OutOfRangeException(
                     "final pressure",
                     both(last),

@@ -24,6 +24,9 @@ public final class GasLaw {
     public static final Source SOURCE =
             Source.computed("Boyle's law, isothermal ideal gas", "V_n p_0 = V_gas p, re-arranged for the vessel");
 
+    /** Pressures this close, relatively, are the same pressure written twice, once as gauge and once as absolute. */
+    private static final double ROUNDING = 1e-9;
+
     private GasLaw() {}
 
     /**
@@ -126,13 +129,24 @@ public final class GasLaw {
     }
 
     private static void requireChargeNotAboveCold(AbsolutePressure charge, AbsolutePressure cold) {
-        if (charge.si() > cold.si()) {
+        if (isAbove(charge.si(), cold.si())) {
             throw new OutOfRangeException(
                     "gas charge",
                     both(charge),
                     "at or below the cold pressure " + both(cold),
                     "a higher charge keeps the vessel empty when cold; probably gauge and absolute pressure were mixed up");
         }
+    }
+
+    /**
+     * Whether a pressure is above another by more than rounding.
+     *
+     * @param pressure a pressure
+     * @param limit a pressure counted from the same zero
+     * @return whether it is above the limit
+     */
+    public static boolean isAbove(double pressure, double limit) {
+        return pressure > limit * (1 + ROUNDING);
     }
 
     static void requireNotNegative(String name, Volume volume) {

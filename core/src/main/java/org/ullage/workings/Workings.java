@@ -57,8 +57,12 @@ public record Workings(String title, List<Step> steps) implements Serializable {
                     .append(")\n");
         } else {
             text.append(" = ").append(step.formula()).append('\n');
-            text.append(indent).append(" = ").append(step.substituted(system)).append('\n');
-            text.append(indent).append(" = ").append(step.result().text(system)).append('\n');
+            String substituted = step.substituted(system);
+            String result = step.result().text(system);
+            if (!substituted.equals(result)) {
+                text.append(indent).append(" = ").append(substituted).append('\n');
+            }
+            text.append(indent).append(" = ").append(result).append('\n');
         }
         text.append(indent).append("   ").append(step.meaning()).append('\n');
         text.append(indent).append("   ").append(step.source()).append('\n');

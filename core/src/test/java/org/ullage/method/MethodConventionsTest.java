@@ -281,6 +281,14 @@ class MethodConventionsTest {
     }
 
     @Test
+    void mixturesGetTheirOwnCautions() {
+        Sizing mixture = Methods.ASHRAE.size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), TEN, EIGHTY));
+        assertThat(mixture.cautions()).anyMatch(caution -> caution.text().contains("ethylene glycol"));
+        assertThat(size(Methods.ASHRAE, VesselType.bladder()).cautions())
+                .noneMatch(caution -> caution.text().contains("glycol"));
+    }
+
+    @Test
     void temperaturesInTheWrongOrderAreRefused() {
         assertThatThrownBy(() -> job(VesselType.bladder(), EIGHTY, TEN))
                 .isInstanceOf(OutOfRangeException.class)

@@ -110,6 +110,16 @@ class GasLawTest {
     }
 
     @Example
+    void samePressureWrittenAsGaugeAndAsAbsoluteIsTheSame() {
+        // 24.7 psi abs less 14.7 psi is not 10 psi to the last bit
+        AbsolutePressure charge = AbsolutePressure.ofSi(200_000.000_01);
+        assertThat(GasLaw.nominalVolume(Volume.litres(1), charge, bar(2), bar(3))
+                        .in(Units.LITRE))
+                .isCloseTo(3, within(1e-6));
+        assertThat(GasLaw.isAbove(200_001, 200_000)).isTrue();
+    }
+
+    @Example
     void waterThatFitsAtNoPressureIsRefused() {
         assertThatThrownBy(() -> GasLaw.finalPressure(Volume.litres(10), Volume.litres(10), bar(2), bar(2)))
                 .isInstanceOf(OutOfRangeException.class)

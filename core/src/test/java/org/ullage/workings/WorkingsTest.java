@@ -112,4 +112,13 @@ class WorkingsTest {
         assertThat(new Caution("Isolate the vessel first.", Source.commonPractice("work on vessels")))
                 .hasToString("Isolate the vessel first. [COMMON_PRACTICE] work on vessels");
     }
+
+    @Test
+    void valueThatIsOnlyPassedOnIsPrintedOnce() {
+        Term cold = Term.of("p_i", AbsolutePressure.bar(2));
+        Step charge =
+                new Step("gas charge", "p_i", List.of(cold), Term.of("p_0", AbsolutePressure.bar(2)), Source.given());
+        assertThat(new Workings("title", List.of(charge)).text(UnitSystem.SI))
+                .contains("p_0 = p_i\n         = 2 bar abs\n           gas charge");
+    }
 }

@@ -31,6 +31,7 @@ class EveryConstantHasASourceTest {
             Map.entry("Digits.PLAIN_FROM", "where printing turns scientific"),
             Map.entry("Digits.PLAIN_TO", "where printing turns scientific"),
             Map.entry("FluidSeries.MOST_INTERVALS", "bounds the memory of a series"),
+            Map.entry("GasLaw.ROUNDING", "rounding of a pressure"),
             Map.entry("PiecewiseCubic.FEWEST_FOR_AKIMA", "needed by the spline"),
             Map.entry("PiecewiseCubic.MOST_BUCKETS", "bounds the memory of a look-up"),
             Map.entry("PiecewiseCubic.TERMS", "a cubic has four"),
