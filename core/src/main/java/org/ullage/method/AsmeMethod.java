@@ -41,7 +41,8 @@ final class AsmeMethod {
     private static final Temperature TO = fahrenheit(new Constant("T_max", 280, "degF", RANGE).value());
     private static final Temperature CRITICAL_POINT =
             Temperature.kelvins(new Constant("T_c", 647.096, "K", WATER).value());
-    private static final Temperature COUNTS_FROM = fahrenheit(new Constant("T_fill", 40, "degF", COMPARISON).value());
+    /** The temperature from which the line is water's expansion. */
+    static final Temperature COUNTS_FROM = fahrenheit(new Constant("T_fill", 40, "degF", COMPARISON).value());
 
     private static final TemperatureRange TEMPERATURES = new TemperatureRange(
             COUNTS_FROM,
@@ -75,6 +76,12 @@ final class AsmeMethod {
             .build();
 
     private AsmeMethod() {}
+
+    /** What the line counts at one average temperature, for tables that were made for one. */
+    static Constant expansionAt(Temperature average) {
+        double share = LINE_AT_ZERO.value() + SLOPE.value() * average.in(Units.FAHRENHEIT);
+        return new Constant("e", share, "1", FORMULA);
+    }
 
     private static Temperature fahrenheit(double number) {
         return Temperature.fahrenheit(number);
