@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.ullage.pressure.FinalPressureRule;
 import org.ullage.provenance.Constant;
@@ -77,9 +78,10 @@ final class AsmeMethod {
 
     private AsmeMethod() {}
 
-    /** What the line counts at one average temperature, for tables that were made for one. */
-    static Constant expansionAt(Temperature average) {
-        double share = LINE_AT_ZERO.value() + SLOPE.value() * average.in(Units.FAHRENHEIT);
+    /** What the line counts at one average temperature in degF, for tables that were made for one; without rounding. */
+    static Constant expansionAt(Constant average) {
+        BigDecimal rise = BigDecimal.valueOf(SLOPE.value()).multiply(BigDecimal.valueOf(average.value()));
+        double share = BigDecimal.valueOf(LINE_AT_ZERO.value()).add(rise).doubleValue();
         return new Constant("e", share, "1", FORMULA);
     }
 

@@ -11,7 +11,7 @@ import org.ullage.vessel.VesselKind;
 
 /**
  * BS 5449, domestic heating: the multipliers by valve setting and charge as UK boiler instructions quote them. Every printed one is met
- * within 1.2 % by 4.9 % expansion, 0.35 bar below the setting and air of 1 bar; the standard's own derivation was not seen. 4.9 % is
+ * within 1.3 % by 4.9 % expansion, 0.35 bar below the setting and air of 1 bar; the standard's own derivation was not seen. 4.9 % is
  * water at about 107 degC: the table sizes for boiling at the relief pressure, whatever the loop's temperature.
  *
  * <p>Cold pressure is the static head: a charge below it is not allowed, a margin is not named. Refused below 40 degC, where no
@@ -24,15 +24,17 @@ final class Bs5449Method {
             "BS 5449 and BS 7074-1", "multipliers by valve setting and charge", "several UK boiler instructions");
 
     private static final Source DEDUCED = Source.computed(
-            "BS 5449 multipliers as quoted", "expansion, margin and air that meet every one within 1.2 %");
+            "BS 5449 multipliers as quoted", "expansion, margin and air that meet every one within 1.3 %");
 
     private static final Source LOW_FLOW = Source.secondHand(
-            "BS 5449 and BS 7074-1", "0.8 of the multiplier below 88 degC flow", "one UK boiler instruction");
+            "BS 5449 and BS 7074-1",
+            "0.8 of the multiplier below 88 degC flow, that is of 0.049",
+            "one UK boiler instruction");
 
     private static final Source NOT_CHILLED = Source.commonPractice("heating loops run at 40 degC or more");
 
     private static final Constant EXPANSION = new Constant("e", 0.049, "1", DEDUCED);
-    private static final Constant LOW_FLOW_SHARE = new Constant("f", 0.8, "1", LOW_FLOW);
+    private static final Constant LOW_FLOW_EXPANSION = new Constant("e", 0.0392, "1", LOW_FLOW);
 
     private static final Temperature FILL = celsius(new Constant("t_fill", 10, "degC", DEDUCED).value());
     private static final Temperature LOWEST = celsius(new Constant("t_min", 40, "degC", NOT_CHILLED).value());
@@ -53,9 +55,8 @@ final class Bs5449Method {
 
     /** The multipliers times 0.8 for flow temperatures below 88 degC, above which it is refused. */
     static final Method BELOW_88 = named("bs-5449-below-88", "BS 5449 multipliers x 0.8, flow below 88 degC")
-            .expansion(FixedExpansion.of(
-                    new Constant("e", EXPANSION.value() * LOW_FLOW_SHARE.value(), "1", LOW_FLOW),
-                    new TemperatureRange(FILL, LOWEST, LOW, List.of(), LOW_FLOW)))
+            .expansion(
+                    FixedExpansion.of(LOW_FLOW_EXPANSION, new TemperatureRange(FILL, LOWEST, LOW, List.of(), LOW_FLOW)))
             .build();
 
     private Bs5449Method() {}

@@ -82,7 +82,8 @@ final class FixedPressures {
         if (stated != null || head == null) {
             return stated;
         }
-        return GaugePressure.ofSi(StaticHead.of(head).si() + given.place().coldRaisePascals());
+        double top = StaticHead.of(head).si() + given.place().coldRaisePascals();
+        return GaugePressure.ofSi(Math.max(0, top));
     }
 
     /** What the loop allows at the vessel when hot: the lowest of stated pressure, relief setting and weakest part. */

@@ -35,9 +35,9 @@ final class IrcM2003Method {
 
     private static final Source WRITTEN = Source.computed("unit conversion", "195 degF written as 91 degC");
 
-    private static final Temperature AVERAGE = fahrenheit(new Constant("T", 195, "degF", BASIS).value());
+    private static final Constant AVERAGE = new Constant("T", 195, "degF", BASIS);
     private static final Temperature HIGHEST = Temperature.celsius(new Constant("t", 91, "degC", WRITTEN).value());
-    private static final Temperature COOLER = fahrenheit(new Constant("T", 194, "degF", WRITTEN).value());
+    private static final Temperature COOLER = Temperature.fahrenheit(new Constant("T", 194, "degF", WRITTEN).value());
     private static final Temperature FREEZING = Temperature.celsius(0);
     private static final Constant EXPANSION = AsmeMethod.expansionAt(AVERAGE);
 
@@ -82,9 +82,5 @@ final class IrcM2003Method {
         double cold = COLD.pascals(0, 0, air);
         double charge = METHOD.charge(kind).pascals(cold, air);
         return EXPANSION.value() * GasLaw.volumePerWater(charge, cold, LAST.pascals(0, air));
-    }
-
-    private static Temperature fahrenheit(double number) {
-        return Temperature.fahrenheit(number);
     }
 }

@@ -72,6 +72,13 @@ public record PolynomialExpansion(
         if (forMixtures != null && !fluid.isWater()) {
             return forMixtures.steps(fluid, states, fraction);
         }
+        if (!needsHot()) {
+            return List.of(Step.given(
+                    "expansion of water the rule counts whatever the temperature, as a share of the contents",
+                    Term.number("e", fraction),
+                    "the rule's number",
+                    source));
+        }
         List<Term> terms = new ArrayList<>();
         terms.add(Term.in(unit, "T", states.hot()));
         for (Constant coefficient : List.of(c0, c1, c2)) {
@@ -121,7 +128,8 @@ public record PolynomialExpansion(
      */
     @Override
     public String toString() {
-        return polynomial(coefficient -> String.valueOf(coefficient.value())) + " (T in " + unit + ")"
+        return polynomial(coefficient -> String.valueOf(coefficient.value()))
+                + (needsHot() ? " (T in " + unit + ")" : " whatever the temperature")
                 + (forMixtures == null ? "" : "; for mixtures " + forMixtures);
     }
 }

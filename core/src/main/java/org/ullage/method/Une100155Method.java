@@ -33,16 +33,15 @@ final class Une100155Method {
     private static final Source SETTING =
             Source.secondHand(STANDARD, "P_M: relief setting + 1", "a Spanish vocational course");
 
-    private static final Source FLOOR =
-            Source.secondHand(STANDARD, "P_m: at least 0.5 + 1", "a Spanish vocational course");
-
     private static final Source LOWER =
             Source.fromMemory(STANDARD, "P_M: the lower of 0.9 x setting + 1 and setting - 0.35 + 1");
 
     private static final Source CHILLED_LEAST = Source.fromMemory(STANDARD, "chilled water: C_e not below 0.004");
 
-    private static final Source TOP =
-            Source.commonPractice("0.3 bar kept at the top, as the rule names no margin there");
+    private static final Source COLD = Source.secondHand(
+            STANDARD,
+            "P_m: at least 0.5 + 1; it names no margin at the top, 0.3 bar is common practice",
+            "a Spanish vocational course");
 
     private static final Constant C0 = new Constant("c0", -2708.3e-6, "1", FORMULA);
     private static final Constant C1 = new Constant("c1", 102.13e-6, "1/degC", FORMULA);
@@ -52,7 +51,7 @@ final class Une100155Method {
     private static final Temperature LOWEST = celsius(new Constant("t_min", 30, "degC", RANGE).value());
     private static final Temperature HIGHEST = celsius(new Constant("t_max", 120, "degC", RANGE).value());
     private static final Temperature COUNTS_FROM = celsius(new Constant("t_fill", 4, "degC", COMPARISON).value());
-    private static final Temperature AGREES_FROM = celsius(new Constant("t", 50, "degC", COMPARISON).value());
+    private static final Temperature MAY_BE_CHILLED_TO = celsius(new Constant("t", 50, "degC", COMPARISON).value());
 
     private static final TemperatureRange TEMPERATURES = new TemperatureRange(
             COUNTS_FROM,
@@ -60,7 +59,7 @@ final class Une100155Method {
             HIGHEST,
             List.of(new TemperatureRange.Remark(
                     LOWEST,
-                    AGREES_FROM,
+                    MAY_BE_CHILLED_TO,
                     new Caution(
                             "This rule is for heating. For chilled water the standard's least coefficient is 0.004: take"
                                     + " une-100155-chilled.",
@@ -92,8 +91,8 @@ final class Une100155Method {
                 .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER)
                 .expansion(EXPANSION)
                 .pipeCredit(PipeCredit.INCLUDED)
-                .coldPressure(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.3), TOP)
-                        .notBelow(AbsolutePressure.bar(1.5), FLOOR))
+                .coldPressure(ColdPressureRule.staticHeadPlus(PressureDifference.bar(0.3), COLD)
+                        .notBelow(AbsolutePressure.bar(1.5), COLD))
                 .finalPressure(FinalPressureRule.setting(SETTING))
                 .atmosphere(OneBar.of(SETTING));
     }
