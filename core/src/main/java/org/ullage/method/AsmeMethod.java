@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.ullage.pressure.FinalPressureRule;
 import org.ullage.provenance.Constant;
@@ -41,7 +42,8 @@ final class AsmeMethod {
     private static final Temperature TO = fahrenheit(new Constant("T_max", 280, "degF", RANGE).value());
     private static final Temperature CRITICAL_POINT =
             Temperature.kelvins(new Constant("T_c", 647.096, "K", WATER).value());
-    private static final Temperature COUNTS_FROM = fahrenheit(new Constant("T_fill", 40, "degF", COMPARISON).value());
+    /** The temperature from which the line is water's expansion. */
+    static final Temperature COUNTS_FROM = fahrenheit(new Constant("T_fill", 40, "degF", COMPARISON).value());
 
     private static final TemperatureRange TEMPERATURES = new TemperatureRange(
             COUNTS_FROM,
@@ -75,6 +77,13 @@ final class AsmeMethod {
             .build();
 
     private AsmeMethod() {}
+
+    /** What the line counts at one average temperature in degF, for tables that were made for one; without rounding. */
+    static Constant expansionAt(Constant average) {
+        BigDecimal rise = BigDecimal.valueOf(SLOPE.value()).multiply(BigDecimal.valueOf(average.value()));
+        double share = BigDecimal.valueOf(LINE_AT_ZERO.value()).add(rise).doubleValue();
+        return new Constant("e", share, "1", FORMULA);
+    }
 
     private static Temperature fahrenheit(double number) {
         return Temperature.fahrenheit(number);

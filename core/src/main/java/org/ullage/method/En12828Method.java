@@ -13,6 +13,9 @@ import org.ullage.vessel.VesselKind;
 /**
  * EN 12828 (2012+A1:2014), Annex D: the European expansion line at the highest operating temperature, a water reserve, static
  * head + 0.2 bar, 0.5 bar (or 10 %) below the relief setting, gauge pressures + 1 bar. For mixtures the fluid's own density.
+ *
+ * <p>The edition also brings in a utilisation efficiency of the vessel, without a number in what was read: the acceptance limit of the
+ * vessel takes its place.
  */
 final class En12828Method {
 

@@ -10,7 +10,14 @@ import org.ullage.workings.Step;
 
 /** Which expansion a method counts, as a share of the contents. */
 public sealed interface ExpansionRule extends Serializable
-        permits DensityExpansion, MassBalanceExpansion, PolynomialExpansion {
+        permits AtLeastExpansion,
+                DensityExpansion,
+                FixedFillExpansion,
+                MassBalanceExpansion,
+                PolynomialExpansion,
+                RiseExpansion,
+                TabulatedExpansion,
+                UneGlycolExpansion {
 
     /**
      * The expansion between two states as a share of the contents, on bare SI numbers.
@@ -37,6 +44,16 @@ public sealed interface ExpansionRule extends Serializable
      */
     default boolean needsHot() {
         return true;
+    }
+
+    /**
+     * Whether the rule was printed for open tanks over loops that would boil under the pressure of the air alone: the tank then
+     * stands high enough above the hottest point, which the rule cannot check and warns about.
+     *
+     * @return false if a loop that would boil must be refused
+     */
+    default boolean coversBoilingAtTheTank() {
+        return false;
     }
 
     /**

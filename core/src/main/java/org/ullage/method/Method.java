@@ -1,8 +1,10 @@
 package org.ullage.method;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -46,6 +48,7 @@ public final class Method implements Serializable {
             @Nullable ChargeRule charge,
             AtmosphereRule atmosphere,
             @Nullable Constant openAllowance,
+            List<MethodRemark> remarks,
             Source source)
             implements Serializable {}
 
@@ -197,6 +200,15 @@ public final class Method implements Serializable {
     }
 
     /**
+     * What the method says about itself with an answer.
+     *
+     * @return the remarks, those that hold for some jobs only among them
+     */
+    List<MethodRemark> remarks() {
+        return conventions.remarks;
+    }
+
+    /**
      * Where the method as a whole comes from.
      *
      * @return its source
@@ -339,6 +351,7 @@ public final class Method implements Serializable {
         private @Nullable ChargeRule charge;
         private AtmosphereRule atmosphere = AtmosphereRule.STANDARD;
         private @Nullable Constant openAllowance;
+        private final List<MethodRemark> remarks = new ArrayList<>();
 
         private Builder(String name, String title, Source source) {
             this.name = name;
@@ -358,6 +371,7 @@ public final class Method implements Serializable {
             charge = method.conventions.charge;
             atmosphere = method.atmosphere();
             openAllowance = method.openAllowance();
+            remarks.addAll(method.remarks());
         }
 
         /**
@@ -472,6 +486,22 @@ public final class Method implements Serializable {
         }
 
         /**
+         * Adds what is to be said with every answer.
+         *
+         * @param text one sentence for people
+         * @param source where it comes from
+         * @return this builder
+         */
+        public Builder remark(String text, Source source) {
+            return remark(MethodRemark.always(text, source));
+        }
+
+        Builder remark(MethodRemark remark) {
+            remarks.add(remark);
+            return this;
+        }
+
+        /**
          * Makes the method.
          *
          * @return the method
@@ -496,6 +526,7 @@ public final class Method implements Serializable {
                     charge,
                     atmosphere,
                     openAllowance,
+                    List.copyOf(remarks),
                     source));
         }
 

@@ -36,17 +36,15 @@ public record PolynomialExpansion(
         Source source)
         implements ExpansionRule {
 
-    /** A fill temperature this close to the rule's own makes no difference worth a warning. */
-    private static final Constant SAME_FILL = new Constant(
-            "dt_fill", 10, "K", Source.computed("IAPWS-IF97", "water expands by 0.15 % or less from 10 degC +- 10 K"));
-
     @Override
     public double fraction(LoopFluid fluid, ThermalStates states) {
         if (forMixtures != null && !fluid.isWater()) {
             return forMixtures.fraction(fluid, states);
         }
         double kelvins = states.hotKelvins();
-        range.require(kelvins);
+        if (needsHot() || states.hotGiven()) {
+            range.require(kelvins);
+        }
         double t = unit.numberOf(kelvins);
         double fraction = c0.value() + t * (c1.value() + t * c2.value());
         if (fraction <= 0) {
@@ -73,6 +71,13 @@ public record PolynomialExpansion(
     public List<Step> steps(LoopFluid fluid, ThermalStates states, double fraction) {
         if (forMixtures != null && !fluid.isWater()) {
             return forMixtures.steps(fluid, states, fraction);
+        }
+        if (!needsHot()) {
+            return List.of(Step.given(
+                    "expansion of water the rule counts whatever the temperature, as a share of the contents",
+                    Term.number("e", fraction),
+                    "the rule's number",
+                    source));
         }
         List<Term> terms = new ArrayList<>();
         terms.add(Term.in(unit, "T", states.hot()));
@@ -106,25 +111,14 @@ public record PolynomialExpansion(
     @Override
     public List<Caution> warnings(LoopFluid fluid, ThermalStates states) {
         if (fluid.isWater()) {
-            List<Caution> warnings = new ArrayList<>(range.remarks(states.hotKelvins()));
-            if (states.coldGiven() && isFarFromRulesFill(states)) {
-                warnings.add(new Caution(
-                        "This rule counts expansion from " + TemperatureRange.both(range.countsFrom())
-                                + ", not from the given " + TemperatureRange.both(states.cold()) + ".",
-                        source));
+            List<Caution> warnings = new ArrayList<>();
+            if (needsHot() || states.hotGiven()) {
+                warnings.addAll(range.remarks(states.hotKelvins()));
             }
+            warnings.addAll(RuleFill.warnings(range.countsFrom(), states, source));
             return warnings;
         }
-        return forMixtures != null
-                ? List.of()
-                : List.of(new Caution(
-                        "This rule's expansion is that of water; " + fluid.name()
-                                + " expands more, so the vessel may be too small. Take a method that uses the fluid's density.",
-                        source));
-    }
-
-    private boolean isFarFromRulesFill(ThermalStates states) {
-        return Math.abs(states.coldKelvins() - range.countsFrom().si()) > SAME_FILL.value();
+        return forMixtures != null ? List.of() : List.of(WaterRule.isNotFor(fluid, source));
     }
 
     /**
@@ -134,7 +128,8 @@ public record PolynomialExpansion(
      */
     @Override
     public String toString() {
-        return polynomial(coefficient -> String.valueOf(coefficient.value())) + " (T in " + unit + ")"
+        return polynomial(coefficient -> String.valueOf(coefficient.value()))
+                + (needsHot() ? " (T in " + unit + ")" : " whatever the temperature")
                 + (forMixtures == null ? "" : "; for mixtures " + forMixtures);
     }
 }

@@ -39,7 +39,11 @@ final class PressureWorkings {
     private void addCold() {
         GaugePressure stated = given.coldPressure();
         Length head = given.staticHead();
-        if (stated != null) {
+        GaugePressure fixed = numbers.method.coldPressure().fixed();
+        if (fixed != null) {
+            Term result = Term.of("p_i", numbers.coldAbsolute());
+            steps.add(numbers.method.coldPressure().fixedStep(fixed, numbers.ambientPressure(), result));
+        } else if (stated != null) {
             addAbsolute("cold pressure at the vessel", "p_i", stated, numbers.coldAbsolute());
         } else if (head != null) {
             addColdByRule(head);
@@ -69,6 +73,12 @@ final class PressureWorkings {
 
     private void addFinal() {
         GaugePressure stated = given.finalPressure();
+        GaugePressure fixed = numbers.method.finalPressure().fixed();
+        if (fixed != null) {
+            Term result = Term.of("p_f", numbers.finalAbsolute());
+            steps.add(numbers.method.finalPressure().fixedStep(fixed, numbers.ambientPressure(), result));
+            return;
+        }
         if (stated != null) {
             addAbsolute("final pressure at the vessel", "p_f", stated, numbers.finalAbsolute());
             return;

@@ -88,11 +88,14 @@ final class SizingNumbers implements Serializable {
                 : hot;
         PipeMaterial pipe = job.loop().pipe();
         double alpha = pipe == null ? 0 : pipe.linearExpansion().si();
-        return new ThermalStates(cold, hot, pressures.cold, pressures.last, coldGiven, alpha);
+        return new ThermalStates(cold, hot, pressures.cold, pressures.last, coldGiven, hotGiven, alpha);
     }
 
     /** A model without pressure dependence, and a rule without densities, would not notice that the loop boils. */
     private void requireLiquid(LoopFluid fluid) {
+        if (job.vessel().kind() == VesselKind.OPEN && method.expansion().coversBoilingAtTheTank()) {
+            return;
+        }
         if (!fluid.isLiquidSi(states.hotKelvins(), pressures.last)) {
             throw new OutOfRangeException(
                     "highest temperature",

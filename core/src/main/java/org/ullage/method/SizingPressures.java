@@ -42,6 +42,11 @@ final class SizingPressures implements Serializable {
 
     private double cold(Method method, SizingJob job) {
         PressureInputs given = job.pressures();
+        GaugePressure fixed = method.coldPressure().fixed();
+        if (fixed != null) {
+            FixedPressures.requireCold(fixed, given, method);
+            return fixed.si() + ambient;
+        }
         GaugePressure stated = given.coldPressure();
         if (stated != null) {
             return stated.si() + ambient;
@@ -64,6 +69,11 @@ final class SizingPressures implements Serializable {
     }
 
     private double last(Method method, PressureInputs given) {
+        GaugePressure fixed = method.finalPressure().fixed();
+        if (fixed != null) {
+            FixedPressures.requireFinal(fixed, given, method);
+            return fixed.si() + ambient;
+        }
         GaugePressure stated = given.finalPressure();
         GaugePressure setting = given.reliefSetting();
         VesselPlace place = given.place();

@@ -28,7 +28,12 @@ final class SizingWarnings {
         warnings.addAll(numbers.method.expansion().warnings(numbers.job.loop().fluid(), numbers.states));
         if (numbers.job.vessel().kind() != VesselKind.OPEN) {
             addVacuumAtTop(numbers, warnings);
+            warnings.addAll(FixedPressures.warnings(numbers.method, numbers.job.pressures()));
         }
+        numbers.method.remarks().stream()
+                .filter(remark -> remark.when().holds(numbers.job))
+                .map(MethodRemark::caution)
+                .forEach(warnings::add);
         return List.copyOf(warnings);
     }
 

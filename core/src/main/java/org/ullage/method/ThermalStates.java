@@ -11,6 +11,7 @@ import org.ullage.quantity.Temperature;
  * @param coldPascals absolute pressure at the vessel when cold
  * @param hotPascals absolute pressure at the vessel when hot
  * @param coldGiven whether the lowest temperature was given
+ * @param hotGiven whether the highest temperature was given; if not, a rule that needs none gets one at which every model answers
  * @param pipeAlpha linear expansion coefficient of the pipe in 1/K, 0 if not known
  */
 public record ThermalStates(
@@ -19,6 +20,7 @@ public record ThermalStates(
         double coldPascals,
         double hotPascals,
         boolean coldGiven,
+        boolean hotGiven,
         double pipeAlpha) {
 
     /** Temperature rise in kelvins. */

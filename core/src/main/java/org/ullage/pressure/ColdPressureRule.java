@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
@@ -15,12 +16,14 @@ import org.ullage.workings.Term;
 
 /**
  * How a method finds the lowest pressure at the vessel from the static head: p_i = f p_st + margin, with the vapour pressure as a
- * second lower limit or added, and never below a floor if there is one. Immutable.
+ * second lower limit or added, and never below a floor if there is one. A rule that is a table has one fixed pressure instead.
+ * Immutable.
  *
  * @param headFactor factor f on the static head, 1 in most rules
  * @param margin pressure to keep at the highest point, cold
  * @param vapour how the vapour pressure at the highest temperature counts
  * @param floor lowest absolute pressure at the vessel, or null if the rule has none
+ * @param fixed the one gauge pressure the rule was made for, or null if it follows the static head
  * @param source where the rule comes from
  */
 public record ColdPressureRule(
@@ -28,6 +31,7 @@ public record ColdPressureRule(
         PressureDifference margin,
         VapourPressure vapour,
         @Nullable AbsolutePressure floor,
+        @Nullable GaugePressure fixed,
         Source source)
         implements Serializable {
 
@@ -48,6 +52,7 @@ public record ColdPressureRule(
      * @param margin pressure to keep at the highest point
      * @param vapour how the vapour pressure counts
      * @param floor lowest absolute pressure, or null
+     * @param fixed the one gauge pressure the rule was made for, or null
      * @param source where the rule comes from
      * @throws OutOfRangeException if the factor is below 1 or not finite
      */
@@ -69,7 +74,18 @@ public record ColdPressureRule(
      * @return the rule
      */
     public static ColdPressureRule staticHeadPlus(PressureDifference margin, Source source) {
-        return new ColdPressureRule(1, margin, VapourPressure.IGNORED, null, source);
+        return new ColdPressureRule(1, margin, VapourPressure.IGNORED, null, null, source);
+    }
+
+    /**
+     * One pressure whatever the static head, as in a table that was made for it.
+     *
+     * @param pressure gauge pressure at the vessel, cold
+     * @param source where the rule comes from
+     * @return the rule
+     */
+    public static ColdPressureRule fixed(GaugePressure pressure, Source source) {
+        return new ColdPressureRule(1, PressureDifference.bar(0), VapourPressure.IGNORED, null, pressure, source);
     }
 
     /**
@@ -79,7 +95,7 @@ public record ColdPressureRule(
      * @return a new rule
      */
     public ColdPressureRule with(VapourPressure how) {
-        return new ColdPressureRule(headFactor, margin, how, floor, source);
+        return new ColdPressureRule(headFactor, margin, how, floor, fixed, source);
     }
 
     /**
@@ -91,7 +107,7 @@ public record ColdPressureRule(
      * @throws OutOfRangeException if the factor is below 1 or not finite
      */
     public ColdPressureRule withHeadFactor(double factor, Source whole) {
-        return new ColdPressureRule(factor, margin, vapour, floor, whole);
+        return new ColdPressureRule(factor, margin, vapour, floor, fixed, whole);
     }
 
     /**
@@ -102,7 +118,7 @@ public record ColdPressureRule(
      * @return a new rule
      */
     public ColdPressureRule notBelow(AbsolutePressure lowest, Source whole) {
-        return new ColdPressureRule(headFactor, margin, vapour, lowest, whole);
+        return new ColdPressureRule(headFactor, margin, vapour, lowest, fixed, whole);
     }
 
     /**
@@ -115,6 +131,9 @@ public record ColdPressureRule(
      * @return absolute pascals
      */
     public double pascals(double headMetres, double vapourPascals, double ambientPascals) {
+        if (fixed != null) {
+            return fixed.si() + ambientPascals;
+        }
         double head = StaticHead.pascals(headMetres);
         double cold = headFactor * head + margin.si() + ambientPascals;
         cold = switch (vapour) {
@@ -135,7 +154,24 @@ public record ColdPressureRule(
     }
 
     /**
-     * The rule's steps.
+     * The step of a rule with one fixed pressure.
+     *
+     * @param pressure the fixed pressure
+     * @param ambient pressure of the air
+     * @param result symbol and value of the result of {@link #pascals}
+     * @return the step
+     */
+    public Step fixedStep(GaugePressure pressure, AbsolutePressure ambient, Term result) {
+        return new Step(
+                "cold pressure at the vessel, the one the rule was made for",
+                "p_fix + p_a",
+                List.of(Term.of("p_fix", pressure), Term.of("p_a", ambient)),
+                result,
+                source);
+    }
+
+    /**
+     * The steps of a rule that follows the static head.
      *
      * @param head height of the highest point above the vessel
      * @param vapourPressure absolute vapour pressure at the highest temperature, or null if the rule does not count it
@@ -175,6 +211,9 @@ public record ColdPressureRule(
      */
     @Override
     public String toString() {
+        if (fixed != null) {
+            return fixed.text(Units.PSI, 4) + " (" + fixed.text(Units.BAR, 4) + ")";
+        }
         String words = (headFactor == 1 ? "" : headFactor + " x ") + "static head"
                 + (margin.si() == 0 ? "" : " + " + margin.text(Units.BAR));
         words += switch (vapour) {

@@ -2,6 +2,7 @@ package org.ullage.pressure;
 
 import java.io.Serializable;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
@@ -13,13 +14,15 @@ import org.ullage.workings.Term;
 
 /**
  * How a method finds the highest pressure at the vessel from the gauge setting of the relief valve: the lower of a share of the
- * setting and the setting less a margin. Immutable.
+ * setting and the setting less a margin. A rule that is a table has one fixed pressure instead. Immutable.
  *
  * @param share share of the gauge setting, above 0 and at most 1
  * @param margin pressure to stay below the setting, zero or more
+ * @param fixed the one gauge pressure the rule was made for, or null if it follows the setting
  * @param source where the rule comes from
  */
-public record FinalPressureRule(double share, PressureDifference margin, Source source) implements Serializable {
+public record FinalPressureRule(
+        double share, PressureDifference margin, @Nullable GaugePressure fixed, Source source) implements Serializable {
 
     private static final PressureDifference NO_MARGIN = PressureDifference.bar(0);
 
@@ -28,6 +31,7 @@ public record FinalPressureRule(double share, PressureDifference margin, Source 
      *
      * @param share share of the gauge setting
      * @param margin pressure to stay below the setting
+     * @param fixed the one gauge pressure the rule was made for, or null
      * @param source where the rule comes from
      * @throws OutOfRangeException if the share is not above 0 and at most 1, or the margin is negative
      */
@@ -46,6 +50,29 @@ public record FinalPressureRule(double share, PressureDifference margin, Source 
                     "zero or more",
                     "the vessel must not be allowed more than the setting");
         }
+    }
+
+    /**
+     * The lower of a share of the setting and the setting less a margin.
+     *
+     * @param share share of the gauge setting, above 0 and at most 1
+     * @param margin pressure to stay below the setting, zero or more
+     * @param source where the rule comes from
+     * @throws OutOfRangeException if the share is not above 0 and at most 1, or the margin is negative
+     */
+    public FinalPressureRule(double share, PressureDifference margin, Source source) {
+        this(share, margin, null, source);
+    }
+
+    /**
+     * One pressure whatever the setting, as in a table that was made for it.
+     *
+     * @param pressure gauge pressure at the vessel, hot
+     * @param source where the rule comes from
+     * @return the rule
+     */
+    public static FinalPressureRule fixed(GaugePressure pressure, Source source) {
+        return new FinalPressureRule(1, NO_MARGIN, pressure, source);
     }
 
     /**
@@ -88,11 +115,31 @@ public record FinalPressureRule(double share, PressureDifference margin, Source 
      * @return absolute pascals
      */
     public double pascals(double settingPascals, double ambientPascals) {
+        if (fixed != null) {
+            return fixed.si() + ambientPascals;
+        }
         return Math.min(share * settingPascals, settingPascals - margin.si()) + ambientPascals;
     }
 
     /**
-     * The rule's step.
+     * The step of a rule with one fixed pressure.
+     *
+     * @param pressure the fixed pressure
+     * @param ambient pressure of the air
+     * @param result symbol and value of the result of {@link #pascals}
+     * @return the step
+     */
+    public Step fixedStep(GaugePressure pressure, AbsolutePressure ambient, Term result) {
+        return new Step(
+                "final pressure at the vessel, the one the rule was made for",
+                "p_fix + p_a",
+                List.of(Term.of("p_fix", pressure), Term.of("p_a", ambient)),
+                result,
+                source);
+    }
+
+    /**
+     * The step of a rule that follows the setting.
      *
      * @param setting gauge setting of the relief valve
      * @param ambient pressure of the air
@@ -119,6 +166,9 @@ public record FinalPressureRule(double share, PressureDifference margin, Source 
      */
     @Override
     public String toString() {
+        if (fixed != null) {
+            return fixed.text(Units.PSI, 4) + " (" + fixed.text(Units.BAR, 4) + ")";
+        }
         String byMargin = margin.si() == 0 ? "relief setting" : "relief setting - " + margin.text(Units.BAR);
         if (share == 1) {
             return byMargin;

@@ -203,7 +203,16 @@ class MethodConventionsTest {
         assertThat(Methods.named(" EN-12828 ")).isSameAs(Methods.EN_12828);
         assertThatThrownBy(() -> Methods.named("en-1234"))
                 .hasMessageContaining("\"en-1234\"")
-                .hasMessageContaining("ashrae, asme-iv, en-12828, raccolta-r, mass-balance");
+                .hasMessageContaining("one of ashrae, asme-iv, ")
+                .hasMessageContaining(", mass-balance;");
+    }
+
+    @Test
+    void everyMethodHasANameOfItsOwnInLowerCase() {
+        assertThat(Methods.all())
+                .extracting(Method::name)
+                .doesNotHaveDuplicates()
+                .allMatch(name -> name.matches("[a-z0-9.-]+"));
     }
 
     @Test

@@ -35,11 +35,16 @@ class SizingPropertiesTest {
         return Arbitraries.of(Methods.all());
     }
 
+    @Provide
+    Arbitrary<Method> closedVesselMethods() {
+        return Arbitraries.of(Methods.all()).filter(method -> method.kinds().contains(VesselKind.BLADDER));
+    }
+
     @Property
     void volumesScaleWithTheContentsUnlessAReserveHasAFloor(
             @ForAll("methods") Method method, @ForAll @DoubleRange(min = 1, max = 100) double factor) {
-        Sizing one = method.size(job(1000, 80, 10, 3));
-        Sizing many = method.size(job(1000 * factor, 80, 10, 3));
+        Sizing one = method.size(job(method, 1000, 80, 8, 3));
+        Sizing many = method.size(job(method, 1000 * factor, 80, 8, 3));
         assertThat(many.requiredVolume().dividedBy(one.requiredVolume())).isCloseTo(factor, within(factor * ROUNDING));
     }
 
@@ -50,23 +55,38 @@ class SizingPropertiesTest {
             @ForAll @DoubleRange(min = 50, max = 95) double hot,
             @ForAll @DoubleRange(min = 0, max = 12) double head,
             @ForAll @DoubleRange(min = 2.5, max = 8) double relief) {
-        Volume base = method.size(job(litres, hot, head, relief)).requiredVolume();
-        assertThat(method.size(job(litres * 1.1, hot, head, relief)).requiredVolume())
-                .isGreaterThanOrEqualTo(base);
-        assertThat(method.size(job(litres, hot + 1, head, relief)).requiredVolume())
-                .isGreaterThanOrEqualTo(base);
-        assertThat(method.size(job(litres, hot, head + 0.5, relief)).requiredVolume())
-                .isGreaterThanOrEqualTo(base);
-        assertThat(method.size(job(litres, hot, head, relief - 0.1)).requiredVolume())
-                .isGreaterThanOrEqualTo(base);
+        double base = required(method, litres, hot, head, relief);
+        assertThat(required(method, litres * 1.1, hot, head, relief)).isGreaterThanOrEqualTo(base);
+        assertThat(required(method, litres, hot + 1, head, relief)).isGreaterThanOrEqualTo(base);
+        assertThat(required(method, litres, hot, head + 0.5, relief)).isGreaterThanOrEqualTo(base);
+        assertThat(required(method, litres, hot, head, relief - 0.1)).isGreaterThanOrEqualTo(base);
+    }
+
+    /** Required volume in m3; a loop beyond what a method answers for asks for more than any vessel. */
+    private static double required(Method method, double litres, double hot, double head, double relief) {
+        try {
+            return method.size(job(method, litres, hot, head, relief))
+                    .requiredVolume()
+                    .si();
+        } catch (OutOfRangeException beyond) {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    @Property
+    void everyMethodAnswersForAnOrdinaryLoop(
+            @ForAll("methods") Method method,
+            @ForAll @DoubleRange(min = 10, max = 5000) double litres,
+            @ForAll @DoubleRange(min = 50, max = 88) double hot) {
+        assertThat(required(method, litres, hot, 8, 3)).isFinite();
     }
 
     @Property
     void checkingTheSizedVesselReturnsTheFinalPressure(
-            @ForAll("methods") Method method,
+            @ForAll("closedVesselMethods") Method method,
             @ForAll @DoubleRange(min = 10, max = 5000) double litres,
-            @ForAll @DoubleRange(min = 50, max = 95) double hot) {
-        Sizing sizing = method.size(job(litres, hot, 8, 3));
+            @ForAll @DoubleRange(min = 50, max = 88) double hot) {
+        Sizing sizing = method.size(job(method, litres, hot, 8, 3));
         AbsolutePressure air = sizing.atmosphere();
         AbsolutePressure reached = GasLaw.finalPressure(
                 sizing.requiredVolume(),
@@ -106,13 +126,13 @@ class SizingPropertiesTest {
         }
     }
 
-    private static SizingJob job(double litres, double hot, double head, double relief) {
+    private static SizingJob job(Method method, double litres, double hot, double head, double relief) {
         Loop loop = Loop.withContents(Volume.litres(litres)).steel().filledWith(TestFluid.WATER);
         PressureInputs pressures =
                 PressureInputs.NONE.withStaticHead(Length.metres(head)).withReliefSetting(GaugePressure.bar(relief));
         return new SizingJob(
                 loop,
-                VesselType.bladder(),
+                method.kinds().contains(VesselKind.BLADDER) ? VesselType.bladder() : VesselType.open(),
                 LoopTemperatures.between(Temperature.celsius(10), Temperature.celsius(hot)),
                 pressures);
     }

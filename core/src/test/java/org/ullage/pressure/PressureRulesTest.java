@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
@@ -45,6 +46,17 @@ class PressureRulesTest {
         assertThat(rule.pascals(10, 143_000, ATMOSPHERE)).isEqualTo(98_066.5 + 20_000 + 143_000);
         assertThat(rule.pascals(10, 90_000, ATMOSPHERE)).isEqualTo(98_066.5 + 20_000 + 100_000);
         assertThat(rule).hasToString("static head + 0.2 bar + vapour pressure above atmospheric");
+    }
+
+    @Test
+    void fixedPressuresFollowNeitherHeadNorSetting() {
+        ColdPressureRule cold = ColdPressureRule.fixed(GaugePressure.psi(12), TEST);
+        assertThat(cold.pascals(3, 0, ATMOSPHERE)).isEqualTo(cold.pascals(30, 0, ATMOSPHERE));
+        assertThat(cold.pascals(3, 0, ATMOSPHERE)).isCloseTo(12 * 6894.757293168361 + ATMOSPHERE, within(1e-6));
+        assertThat(cold).hasToString("12 psi (0.8274 bar)");
+        FinalPressureRule last = FinalPressureRule.fixed(GaugePressure.psi(30), TEST);
+        assertThat(last.pascals(300_000, ATMOSPHERE)).isEqualTo(last.pascals(600_000, ATMOSPHERE));
+        assertThat(last).hasToString("30 psi (2.068 bar)");
     }
 
     @Test
