@@ -6,8 +6,8 @@ import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.ullage.fluids.Iapws97;
-import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
+import org.ullage.published.Methods;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Volume;
 

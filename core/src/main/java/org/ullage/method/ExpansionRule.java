@@ -9,15 +9,7 @@ import org.ullage.workings.Caution;
 import org.ullage.workings.Step;
 
 /** Which expansion a method counts, as a share of the contents. */
-public sealed interface ExpansionRule extends Serializable
-        permits AtLeastExpansion,
-                DensityExpansion,
-                FixedFillExpansion,
-                MassBalanceExpansion,
-                PolynomialExpansion,
-                RiseExpansion,
-                TabulatedExpansion,
-                UneGlycolExpansion {
+public interface ExpansionRule extends Serializable {
 
     /**
      * The expansion between two states as a share of the contents, on bare SI numbers.

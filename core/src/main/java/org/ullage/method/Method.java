@@ -1,11 +1,7 @@
 package org.ullage.method;
 
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -28,29 +24,11 @@ public final class Method implements Serializable {
 
     private static final long serialVersionUID = 1L;
 
-    private final Conventions conventions;
+    private final MethodConventions conventions;
 
-    private Method(Conventions conventions) {
+    Method(MethodConventions conventions) {
         this.conventions = conventions;
     }
-
-    /** The parts of a method. */
-    private record Conventions(
-            String name,
-            String title,
-            HotBasis hotBasis,
-            Set<VesselKind> kinds,
-            ExpansionRule expansion,
-            PipeCredit pipeCredit,
-            WaterReserve reserve,
-            ColdPressureRule coldPressure,
-            FinalPressureRule finalPressure,
-            @Nullable ChargeRule charge,
-            AtmosphereRule atmosphere,
-            @Nullable Constant openAllowance,
-            List<MethodRemark> remarks,
-            Source source)
-            implements Serializable {}
 
     /**
      * Begins a method.
@@ -60,8 +38,8 @@ public final class Method implements Serializable {
      * @param source where the method as a whole comes from
      * @return a builder
      */
-    public static Builder named(String name, String title, Source source) {
-        return new Builder(name, title, source);
+    public static MethodBuilder named(String name, String title, Source source) {
+        return new MethodBuilder(name, title, source);
     }
 
     /**
@@ -79,12 +57,12 @@ public final class Method implements Serializable {
     }
 
     private void requireKind(VesselKind kind) {
-        if (!conventions.kinds.contains(kind)) {
+        if (!conventions.kinds().contains(kind)) {
             throw new OutOfRangeException(
                     "vessel kind",
                     kind.word(),
                     "one of "
-                            + conventions.kinds.stream().map(VesselKind::word).collect(Collectors.joining(", "))
+                            + conventions.kinds().stream().map(VesselKind::word).collect(Collectors.joining(", "))
                             + " for " + title(),
                     "take another kind of vessel or another method");
         }
@@ -96,7 +74,7 @@ public final class Method implements Serializable {
      * @return as written in files
      */
     public String name() {
-        return conventions.name;
+        return conventions.name();
     }
 
     /**
@@ -105,7 +83,7 @@ public final class Method implements Serializable {
      * @return for people
      */
     public String title() {
-        return conventions.title;
+        return conventions.title();
     }
 
     /**
@@ -114,7 +92,7 @@ public final class Method implements Serializable {
      * @return the convention
      */
     public HotBasis hotBasis() {
-        return conventions.hotBasis;
+        return conventions.hotBasis();
     }
 
     /**
@@ -123,7 +101,7 @@ public final class Method implements Serializable {
      * @return the kinds
      */
     public Set<VesselKind> kinds() {
-        return conventions.kinds;
+        return conventions.kinds();
     }
 
     /**
@@ -132,7 +110,7 @@ public final class Method implements Serializable {
      * @return the convention
      */
     public ExpansionRule expansion() {
-        return conventions.expansion;
+        return conventions.expansion();
     }
 
     /**
@@ -141,7 +119,7 @@ public final class Method implements Serializable {
      * @return the convention
      */
     public PipeCredit pipeCredit() {
-        return conventions.pipeCredit;
+        return conventions.pipeCredit();
     }
 
     /**
@@ -150,7 +128,7 @@ public final class Method implements Serializable {
      * @return the convention
      */
     public WaterReserve reserve() {
-        return conventions.reserve;
+        return conventions.reserve();
     }
 
     /**
@@ -159,7 +137,7 @@ public final class Method implements Serializable {
      * @return the convention
      */
     public ColdPressureRule coldPressure() {
-        return conventions.coldPressure;
+        return conventions.coldPressure();
     }
 
     /**
@@ -168,7 +146,7 @@ public final class Method implements Serializable {
      * @return the convention
      */
     public FinalPressureRule finalPressure() {
-        return conventions.finalPressure;
+        return conventions.finalPressure();
     }
 
     /**
@@ -178,7 +156,7 @@ public final class Method implements Serializable {
      * @return the convention: the method's own, or the usual one for the kind
      */
     public ChargeRule charge(VesselKind kind) {
-        return conventions.charge == null ? ChargeRule.usualFor(kind) : conventions.charge;
+        return conventions.charge() == null ? ChargeRule.usualFor(kind) : conventions.charge();
     }
 
     /**
@@ -187,7 +165,7 @@ public final class Method implements Serializable {
      * @return the convention
      */
     public AtmosphereRule atmosphere() {
-        return conventions.atmosphere;
+        return conventions.atmosphere();
     }
 
     /**
@@ -196,7 +174,7 @@ public final class Method implements Serializable {
      * @return the allowance, or null if the method has no open tanks
      */
     public @Nullable Constant openAllowance() {
-        return conventions.openAllowance;
+        return conventions.openAllowance();
     }
 
     /**
@@ -205,7 +183,7 @@ public final class Method implements Serializable {
      * @return the remarks, those that hold for some jobs only among them
      */
     List<MethodRemark> remarks() {
-        return conventions.remarks;
+        return conventions.remarks();
     }
 
     /**
@@ -214,7 +192,7 @@ public final class Method implements Serializable {
      * @return its source
      */
     public Source source() {
-        return conventions.source;
+        return conventions.source();
     }
 
     /**
@@ -224,10 +202,8 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method named(String name) {
-        Builder copy = new Builder(this);
-        copy.name = name;
-        copy.title = name + " (from " + title() + ")";
-        return copy.build();
+        MethodBuilder copy = new MethodBuilder(this, conventions);
+        return copy.renamed(name, name + " (from " + title() + ")").build();
     }
 
     /**
@@ -237,7 +213,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(HotBasis hotBasis) {
-        return new Builder(this).hotBasis(hotBasis).build();
+        return new MethodBuilder(this, conventions).hotBasis(hotBasis).build();
     }
 
     /**
@@ -247,7 +223,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(ExpansionRule expansion) {
-        return new Builder(this).expansion(expansion).build();
+        return new MethodBuilder(this, conventions).expansion(expansion).build();
     }
 
     /**
@@ -257,7 +233,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(PipeCredit pipeCredit) {
-        return new Builder(this).pipeCredit(pipeCredit).build();
+        return new MethodBuilder(this, conventions).pipeCredit(pipeCredit).build();
     }
 
     /**
@@ -267,7 +243,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(WaterReserve reserve) {
-        return new Builder(this).reserve(reserve).build();
+        return new MethodBuilder(this, conventions).reserve(reserve).build();
     }
 
     /**
@@ -277,7 +253,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(ColdPressureRule coldPressure) {
-        return new Builder(this).coldPressure(coldPressure).build();
+        return new MethodBuilder(this, conventions).coldPressure(coldPressure).build();
     }
 
     /**
@@ -287,7 +263,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(FinalPressureRule finalPressure) {
-        return new Builder(this).finalPressure(finalPressure).build();
+        return new MethodBuilder(this, conventions).finalPressure(finalPressure).build();
     }
 
     /**
@@ -297,7 +273,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(ChargeRule charge) {
-        return new Builder(this).charge(charge).build();
+        return new MethodBuilder(this, conventions).charge(charge).build();
     }
 
     /**
@@ -306,10 +282,9 @@ public final class Method implements Serializable {
      * @param other the method to take the charge of each kind of vessel from
      * @return the copy
      */
-    Method withChargeOf(Method other) {
-        Builder copy = new Builder(this);
-        copy.charge = other.conventions.charge;
-        return copy.build();
+    public Method withChargeOf(Method other) {
+        MethodBuilder copy = new MethodBuilder(this, conventions);
+        return copy.charge(other.conventions.charge()).build();
     }
 
     /**
@@ -319,7 +294,7 @@ public final class Method implements Serializable {
      * @return the copy
      */
     public Method with(AtmosphereRule atmosphere) {
-        return new Builder(this).atmosphere(atmosphere).build();
+        return new MethodBuilder(this, conventions).atmosphere(atmosphere).build();
     }
 
     /**
@@ -333,208 +308,5 @@ public final class Method implements Serializable {
                 + "\n  pipe credit: "
                 + pipeCredit() + "\n  reserve: " + reserve() + "\n  cold pressure: " + coldPressure()
                 + "\n  final pressure: " + finalPressure();
-    }
-
-    /** Collects the conventions of a method. Not for many threads. */
-    public static final class Builder {
-
-        private String name;
-        private String title;
-        private final Source source;
-        private HotBasis hotBasis = HotBasis.HIGHEST_OPERATING;
-        private Set<VesselKind> kinds = EnumSet.noneOf(VesselKind.class);
-        private @Nullable ExpansionRule expansion;
-        private @Nullable PipeCredit pipeCredit;
-        private WaterReserve reserve = WaterReserve.NONE;
-        private @Nullable ColdPressureRule coldPressure;
-        private @Nullable FinalPressureRule finalPressure;
-        private @Nullable ChargeRule charge;
-        private AtmosphereRule atmosphere = AtmosphereRule.STANDARD;
-        private @Nullable Constant openAllowance;
-        private final List<MethodRemark> remarks = new ArrayList<>();
-
-        private Builder(String name, String title, Source source) {
-            this.name = name;
-            this.title = title;
-            this.source = source;
-        }
-
-        private Builder(Method method) {
-            this(method.name(), method.title(), method.source());
-            hotBasis = method.hotBasis();
-            kinds = method.kinds();
-            expansion = method.expansion();
-            pipeCredit = method.pipeCredit();
-            reserve = method.reserve();
-            coldPressure = method.coldPressure();
-            finalPressure = method.finalPressure();
-            charge = method.conventions.charge;
-            atmosphere = method.atmosphere();
-            openAllowance = method.openAllowance();
-            remarks.addAll(method.remarks());
-        }
-
-        /**
-         * Sets the kinds of vessel.
-         *
-         * @param first a kind
-         * @param more more kinds
-         * @return this builder
-         */
-        public Builder vessels(VesselKind first, VesselKind... more) {
-            kinds = EnumSet.of(first, more);
-            return this;
-        }
-
-        /**
-         * Sets which temperature is meant by hot; the highest operating one if not set.
-         *
-         * @param hotBasis the convention
-         * @return this builder
-         */
-        public Builder hotBasis(HotBasis hotBasis) {
-            this.hotBasis = hotBasis;
-            return this;
-        }
-
-        /**
-         * Sets the expansion. Required.
-         *
-         * @param expansion the convention
-         * @return this builder
-         */
-        public Builder expansion(ExpansionRule expansion) {
-            this.expansion = expansion;
-            return this;
-        }
-
-        /**
-         * Sets the pipe credit. Required.
-         *
-         * @param pipeCredit the convention
-         * @return this builder
-         */
-        public Builder pipeCredit(PipeCredit pipeCredit) {
-            this.pipeCredit = pipeCredit;
-            return this;
-        }
-
-        /**
-         * Sets the reserve; none if not set.
-         *
-         * @param reserve the convention
-         * @return this builder
-         */
-        public Builder reserve(WaterReserve reserve) {
-            this.reserve = reserve;
-            return this;
-        }
-
-        /**
-         * Sets the cold pressure. Required.
-         *
-         * @param coldPressure the convention
-         * @return this builder
-         */
-        public Builder coldPressure(ColdPressureRule coldPressure) {
-            this.coldPressure = coldPressure;
-            return this;
-        }
-
-        /**
-         * Sets the final pressure. Required.
-         *
-         * @param finalPressure the convention
-         * @return this builder
-         */
-        public Builder finalPressure(FinalPressureRule finalPressure) {
-            this.finalPressure = finalPressure;
-            return this;
-        }
-
-        /**
-         * Sets the gas charge for every kind of vessel; the usual one for the kind if not set.
-         *
-         * @param charge the convention
-         * @return this builder
-         */
-        public Builder charge(ChargeRule charge) {
-            this.charge = charge;
-            return this;
-        }
-
-        /**
-         * Sets the air pressure; the standard atmosphere if not set.
-         *
-         * @param atmosphere the convention
-         * @return this builder
-         */
-        public Builder atmosphere(AtmosphereRule atmosphere) {
-            this.atmosphere = atmosphere;
-            return this;
-        }
-
-        /**
-         * Sets the allowance for open tanks.
-         *
-         * @param allowance tank volume for each volume of net expansion
-         * @return this builder
-         */
-        public Builder openAllowance(Constant allowance) {
-            this.openAllowance = allowance;
-            return this;
-        }
-
-        /**
-         * Adds what is to be said with every answer.
-         *
-         * @param text one sentence for people
-         * @param source where it comes from
-         * @return this builder
-         */
-        public Builder remark(String text, Source source) {
-            return remark(MethodRemark.always(text, source));
-        }
-
-        Builder remark(MethodRemark remark) {
-            remarks.add(remark);
-            return this;
-        }
-
-        /**
-         * Makes the method.
-         *
-         * @return the method
-         * @throws IllegalStateException if a required convention or the kinds of vessel were not set, or an open tank has no
-         *     allowance
-         */
-        public Method build() {
-            if (kinds.isEmpty() || (kinds.contains(VesselKind.OPEN) && openAllowance == null)) {
-                throw new IllegalStateException("method " + name
-                        + " must name its kinds of vessel, and an allowance if open tanks are among them");
-            }
-            return new Method(new Conventions(
-                    name,
-                    title,
-                    hotBasis,
-                    Collections.unmodifiableSet(EnumSet.copyOf(kinds)),
-                    required(expansion, "an expansion rule"),
-                    required(pipeCredit, "a pipe credit"),
-                    reserve,
-                    required(coldPressure, "a cold pressure rule"),
-                    required(finalPressure, "a final pressure rule"),
-                    charge,
-                    atmosphere,
-                    openAllowance,
-                    List.copyOf(remarks),
-                    source));
-        }
-
-        private <T> T required(@Nullable T convention, String what) {
-            if (convention == null) {
-                throw new IllegalStateException("method " + name + " must have " + what);
-            }
-            return Objects.requireNonNull(convention);
-        }
     }
 }

@@ -66,7 +66,13 @@ public record TemperatureRange(
                 .toList();
     }
 
-    static String both(Temperature temperature) {
+    /**
+     * A temperature for messages.
+     *
+     * @param temperature the temperature
+     * @return in degC and in degF
+     */
+    public static String both(Temperature temperature) {
         return temperature.text(UnitSystem.SI) + " (" + temperature.text(UnitSystem.IP) + ")";
     }
 }

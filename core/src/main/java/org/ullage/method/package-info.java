@@ -1,7 +1,7 @@
 /**
  * Published sizing rules as values. A {@link org.ullage.method.Method} is a set of conventions (which expansion, which pipe
  * credit, which reserve, which pressures), each with its source, put through one equation. The ones that ship are in {@link
- * org.ullage.method.Methods}; a house rule is one of them with a convention exchanged:
+ * org.ullage.published.Methods}; a house rule is one of them with a convention exchanged:
  *
  * <pre>{@code
  * Method houseRule = Methods.EN_12828.named("house rule").with(WaterReserve.NONE);

@@ -12,23 +12,23 @@ import org.ullage.quantity.Volume;
 import org.ullage.vessel.VesselType;
 
 /** Jobs for the tests of this package. */
-final class Jobs {
+public final class Jobs {
 
     /** 10 m of static head and a 3 bar relief valve. */
-    static final PressureInputs HOUSE_BLOCK =
+    public static final PressureInputs HOUSE_BLOCK =
             PressureInputs.NONE.withStaticHead(Length.metres(10)).withReliefSetting(GaugePressure.bar(3));
 
     private Jobs() {}
 
-    static SizingJob steel(LoopFluid fluid, VesselType vessel, @Nullable Temperature cold, Temperature hot) {
+    public static SizingJob steel(LoopFluid fluid, VesselType vessel, @Nullable Temperature cold, Temperature hot) {
         return new SizingJob(loop(fluid), vessel, LoopTemperatures.between(cold, hot), HOUSE_BLOCK);
     }
 
-    static SizingJob with(SizingJob job, PressureInputs pressures) {
+    public static SizingJob with(SizingJob job, PressureInputs pressures) {
         return new SizingJob(job.loop(), job.vessel(), job.temperatures(), pressures);
     }
 
-    static Loop loop(LoopFluid fluid) {
+    public static Loop loop(LoopFluid fluid) {
         return Loop.withContents(Volume.litres(1000)).steel().filledWith(fluid);
     }
 }

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.ullage.loop.Loop;
-import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
 import org.ullage.method.TestFluid;
+import org.ullage.published.Methods;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;

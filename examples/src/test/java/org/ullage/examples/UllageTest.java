@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ullage.method.Method;
-import org.ullage.method.Methods;
+import org.ullage.published.Methods;
 import org.ullage.vessel.VesselKind;
 
 class UllageTest {

@@ -36,6 +36,11 @@ class ArchitectureTest {
             Map.entry("vessel", List.of("provenance", "quantity", "workings")),
             Map.entry("pressure", List.of("provenance", "quantity", "workings", "loop", "vessel")),
             Map.entry("method", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure")),
+            Map.entry(
+                    "published", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+            Map.entry(
+                    "comparison",
+                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "published")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 

@@ -2,9 +2,9 @@ package org.ullage.examples.demo;
 
 import java.util.List;
 import org.ullage.method.Method;
-import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
+import org.ullage.published.Methods;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Units;

@@ -1,8 +1,8 @@
 package org.ullage.examples.demo;
 
 import java.util.List;
-import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
+import org.ullage.published.Methods;
 import org.ullage.quantity.UnitSystem;
 
 /** The whole page, section by section. */

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ullage.method.Method;
-import org.ullage.method.Methods;
+import org.ullage.published.Methods;
 import org.ullage.vessel.VesselKind;
 
 /** What a stranger needs to know about the file, for the help of the command. */

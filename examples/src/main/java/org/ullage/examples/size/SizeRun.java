@@ -5,8 +5,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ullage.method.Method;
-import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
+import org.ullage.published.Methods;
 
 /** Takes one file from its first line to its last; keeps no more than one line in memory. */
 final class SizeRun {

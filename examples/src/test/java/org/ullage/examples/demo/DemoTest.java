@@ -6,9 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.ullage.examples.Program;
 import org.ullage.method.Method;
-import org.ullage.method.Methods;
 import org.ullage.method.Sizing;
 import org.ullage.provenance.Provenance;
+import org.ullage.published.Methods;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.workings.Step;
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.ullage.examples.Program;
 import org.ullage.method.Method;
-import org.ullage.method.Methods;
+import org.ullage.published.Methods;
 
 class MethodsOptionTest {
 

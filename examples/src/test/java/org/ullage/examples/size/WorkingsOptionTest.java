@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.ullage.examples.Program;
-import org.ullage.method.Methods;
+import org.ullage.published.Methods;
 
 class WorkingsOptionTest {
 

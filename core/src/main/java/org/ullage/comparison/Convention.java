@@ -1,0 +1,132 @@
+package org.ullage.comparison;
+
+import org.ullage.method.Method;
+import org.ullage.vessel.VesselKind;
+
+/** The conventions in which methods differ, in the order in which a vessel is worked out. */
+public enum Convention {
+    /** Which temperature is meant by hot. */
+    HOT_TEMPERATURE("temperature meant by hot") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.hotBasis().toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.hotBasis());
+        }
+    },
+    /** Which expansion is counted. */
+    EXPANSION("expansion") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.expansion().toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.expansion());
+        }
+    },
+    /** How the growth of the pipe is counted. */
+    PIPE_CREDIT("pipe credit") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.pipeCredit().toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.pipeCredit());
+        }
+    },
+    /** How much water is kept in reserve. */
+    RESERVE("reserve") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.reserve().toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.reserve());
+        }
+    },
+    /** How the cold pressure follows from the static head. */
+    COLD_PRESSURE("cold pressure") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.coldPressure().toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.coldPressure());
+        }
+    },
+    /** How the final pressure follows from the relief setting. */
+    FINAL_PRESSURE("final pressure") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.finalPressure().toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.finalPressure());
+        }
+    },
+    /** What the gas is charged to. */
+    CHARGE("gas charge") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.charge(kind).toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.withChargeOf(from);
+        }
+    },
+    /** Which air pressure counts when the site's is not given. */
+    AIR_PRESSURE("air pressure") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            return method.atmosphere().toString();
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.atmosphere());
+        }
+    };
+
+    private final String title;
+
+    Convention(String title) {
+        this.title = title;
+    }
+
+    /**
+     * What a method says here.
+     *
+     * @param method the method
+     * @param kind the kind of vessel it is asked for
+     * @return in words
+     */
+    public abstract String words(Method method, VesselKind kind);
+
+    /** The first method with this convention taken from the second. */
+    abstract Method taken(Method to, Method from);
+
+    /**
+     * The convention's name for people.
+     *
+     * @return such as {@code pipe credit}
+     */
+    @Override
+    public String toString() {
+        return title;
+    }
+}

@@ -1,0 +1,117 @@
+package org.ullage.comparison;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.ullage.loop.Loop;
+import org.ullage.loop.LoopFluid;
+import org.ullage.loop.PipeMaterial;
+import org.ullage.method.Method;
+import org.ullage.method.Sizing;
+import org.ullage.method.SizingJob;
+import org.ullage.quantity.MissingInputException;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.UnitSystem;
+import org.ullage.quantity.Volume;
+import org.ullage.workings.TextTable;
+
+/**
+ * What the choice of a fluid model costs: one job by one method with several fluids or models of a fluid, in litres of vessel.
+ * Immutable.
+ *
+ * @param rows a row for each fluid, in the order they were given
+ */
+public record VesselByFluid(List<Row> rows) implements Serializable {
+
+    /** The columns of {@link #table}. */
+    private static final List<String> HEADER =
+            List.of("fluid", "model", "net expansion", "required volume", "beyond the first");
+
+    /**
+     * One fluid.
+     *
+     * @param fluid the fluid and its model
+     * @param sizing the answer, or null if it was refused
+     * @param reason why it was refused, empty if it was not
+     */
+    public record Row(LoopFluid fluid, @Nullable Sizing sizing, String reason) implements Serializable {}
+
+    /**
+     * Copies the rows.
+     *
+     * @param rows a row for each fluid
+     */
+    public VesselByFluid {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * Sizes the vessel with each fluid.
+     *
+     * @param job what is to be sized; its own fluid is replaced
+     * @param method the method; one that does not count the fluid's density gives the same answer for all
+     * @param fluids the fluids or models, the one to compare with first
+     * @return the comparison
+     */
+    public static VesselByFluid of(SizingJob job, Method method, List<? extends LoopFluid> fluids) {
+        List<Row> rows = new ArrayList<>();
+        for (LoopFluid fluid : fluids) {
+            try {
+                rows.add(new Row(fluid, method.size(with(job, fluid)), ""));
+            } catch (OutOfRangeException | MissingInputException refusal) {
+                rows.add(new Row(fluid, null, String.valueOf(refusal.getMessage())));
+            }
+        }
+        return new VesselByFluid(rows);
+    }
+
+    private static SizingJob with(SizingJob job, LoopFluid fluid) {
+        PipeMaterial pipe = job.loop().pipe();
+        Loop.PipeStep contents = Loop.withContents(job.loop().contents());
+        Loop loop = (pipe == null ? contents.pipeNotStated() : contents.pipe(pipe)).filledWith(fluid);
+        return new SizingJob(loop, job.vessel(), job.temperatures(), job.pressures());
+    }
+
+    /**
+     * The comparison as rows of text: fluid, model, net expansion, required volume, and how much that is beyond the first fluid; a
+     * refused fluid has its reason in place of the volumes.
+     *
+     * @param system metric or inch-pound
+     * @return the header and a row for each fluid, for CSV or a table of the caller's
+     */
+    public List<List<String>> table(UnitSystem system) {
+        List<List<String>> table = new ArrayList<>();
+        table.add(HEADER);
+        Volume first = null;
+        for (Row row : rows) {
+            Sizing sizing = row.sizing();
+            if (sizing == null) {
+                table.add(List.of(row.fluid().name(), row.fluid().model(), "refused: " + row.reason(), "", ""));
+                continue;
+            }
+            Volume required = sizing.requiredVolume();
+            first = first == null ? required : first;
+            table.add(List.of(
+                    row.fluid().name(),
+                    row.fluid().model(),
+                    sizing.expansionVolume().text(system),
+                    required.text(system),
+                    required.minus(first).text(system)));
+        }
+        return table;
+    }
+
+    /**
+     * The comparison as an aligned table.
+     *
+     * @param system metric or inch-pound
+     * @return several lines, each ended by a line feed
+     */
+    public String text(UnitSystem system) {
+        List<List<String>> table = table(system);
+        TextTable text = new TextTable(table.get(0));
+        table.subList(1, table.size()).forEach(text::add);
+        return text.text();
+    }
+}

@@ -1,0 +1,86 @@
+package org.ullage.comparison;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.ullage.method.Jobs;
+import org.ullage.method.Method;
+import org.ullage.method.Sizing;
+import org.ullage.method.SizingJob;
+import org.ullage.method.TestFluid;
+import org.ullage.published.Methods;
+import org.ullage.quantity.Temperature;
+import org.ullage.quantity.UnitSystem;
+import org.ullage.quantity.Volume;
+import org.ullage.vessel.VesselType;
+
+class MethodComparisonTest {
+
+    private static final List<Method> SOME =
+            List.of(Methods.ASHRAE, Methods.ASME_IV, Methods.EN_12828, Methods.RACCOLTA_R, Methods.MASS_BALANCE);
+
+    private static final SizingJob JOB =
+            Jobs.steel(TestFluid.WATER, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(80));
+
+    @Test
+    void answersAreSortedAndTheSpreadIsLargestLessSmallest() {
+        MethodComparison comparison = MethodComparison.of(JOB, SOME);
+        List<Volume> volumes = comparison.answers().stream()
+                .map(answer -> answer.sizing().requiredVolume())
+                .toList();
+        assertThat(volumes).hasSize(SOME.size()).isSorted();
+        assertThat(comparison.spread())
+                .isEqualTo(volumes.get(volumes.size() - 1).minus(volumes.get(0)));
+        assertThat(comparison.refusals()).isEmpty();
+    }
+
+    @Test
+    void refusalsKeepTheirReason() {
+        SizingJob floor =
+                Jobs.steel(TestFluid.WATER, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(40));
+        MethodComparison comparison = MethodComparison.of(floor, SOME);
+        assertThat(comparison.refusals()).singleElement().satisfies(refusal -> {
+            assertThat(refusal.method()).isSameAs(Methods.ASME_IV);
+            assertThat(refusal.reason()).contains("40 degC");
+        });
+        assertThat(comparison.text(UnitSystem.SI)).contains("asme-iv refused: highest temperature 40 degC");
+    }
+
+    @Test
+    void massBalanceAtItsOwnMarginsIsGenerousByThoseMargins() {
+        MassBalanceGrade grade = MassBalanceGrade.of(Methods.MASS_BALANCE.size(JOB));
+        assertThat(grade.isShort()).isFalse();
+        assertThat(grade.text(UnitSystem.SI)).startsWith("+");
+    }
+
+    @Test
+    void vesselWithLessExpansionThanTheWaterHasIsShort() {
+        // the European line is far below the test water, and without any margin the vessel is short
+        MassBalanceGrade grade = MassBalanceGrade.of(Methods.RACCOLTA_R.size(JOB));
+        assertThat(grade.isShort()).isTrue();
+        MethodComparison comparison = MethodComparison.of(JOB, SOME);
+        assertThat(comparison.recommendation(UnitSystem.SI))
+                .contains("the valve would lift with")
+                .contains("raccolta-r (-")
+                .contains("ashrae (+");
+    }
+
+    @Test
+    void openTanksAndUnknownTemperaturesAreNotJudged() {
+        Sizing open = Methods.ASHRAE.size(
+                Jobs.steel(TestFluid.WATER, VesselType.open(), Temperature.celsius(10), Temperature.celsius(80)));
+        assertThat(MassBalanceGrade.of(open).text(UnitSystem.SI)).isEqualTo("not judged");
+        Sizing hotOnly = Methods.RACCOLTA_R.size(
+                Jobs.steel(TestFluid.WATER, VesselType.bladder(), null, Temperature.celsius(80)));
+        assertThat(MassBalanceGrade.of(hotOnly).beyond()).isNull();
+        assertThat(MassBalanceGrade.of(hotOnly).reason()).contains("lowest (fill) temperature");
+    }
+
+    @Test
+    void tableHasARowForEachAnswer() {
+        String text = MethodComparison.of(JOB, SOME).text(UnitSystem.IP);
+        assertThat(text.lines().filter(line -> line.contains(" gal ")).count()).isGreaterThanOrEqualTo(SOME.size());
+        assertThat(text).contains("spread ");
+    }
+}
