@@ -7,7 +7,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -96,16 +95,8 @@ final class CitedTable {
 
     /** The source behind a mark. */
     Source source(String mark) {
-        String[] parts = BAR.split(header("Mark " + mark), -1);
-        return new Source(Provenance.valueOf(parts[0]), parts[1], part(parts, 2), part(parts, 3));
-    }
-
-    private static String part(String[] parts, int index) {
-        return index < parts.length ? parts[index] : "";
-    }
-
-    @Override
-    public String toString() {
-        return name + " " + Arrays.toString(header.keySet().toArray());
+        // an empty place and reading may be left out
+        String[] parts = BAR.split(header("Mark " + mark) + " |  | ", -1);
+        return new Source(Provenance.valueOf(parts[0]), parts[1], parts[2], parts[3]);
     }
 }

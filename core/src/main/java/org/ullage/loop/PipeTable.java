@@ -18,6 +18,9 @@ final class PipeTable {
 
     private static final Pattern NEXT = Pattern.compile("; ");
 
+    /** The key of an outside diameter with a wall. */
+    private static final Pattern PAIR = Pattern.compile("[0-9]+(\\.[0-9]+)?x[0-9]+(\\.[0-9]+)?");
+
     /** A mark that every table with open pairs has for a pair that is no row of it. */
     private static final String UNLISTED = "c";
 
@@ -91,10 +94,10 @@ final class PipeTable {
     /** A pair of outside diameter and wall that is no row of the table, where the table says that the size names both. */
     private Optional<PipeSize> unlisted(String text, String key) {
         String pairs = table.header("Pairs");
-        int times = key.indexOf('x');
-        if (pairs.equals("listed") || times < 1 || !isPair(key)) {
+        if (pairs.equals("listed") || !PAIR.matcher(key).matches()) {
             return Optional.empty();
         }
+        int times = key.indexOf('x');
         Length outside = length(key.substring(0, times));
         Length wall = length(key.substring(times + 1));
         boolean inSeries = sizes.stream().anyMatch(size -> size.outside().equals(outside))
@@ -102,16 +105,11 @@ final class PipeTable {
         if (pairs.equals("series") && !inSeries) {
             return Optional.empty();
         }
-        Source source = table.source(UNLISTED);
-        PipeSize size = new PipeSize(standard, key.replace("x", " x "), outside, wall, source);
-        if (size.outside().si() <= 2 * wall.si()) {
+        if (wall.si() <= 0 || outside.si() <= 2 * wall.si()) {
             throw refused(text, "such that the wall leaves a bore", "write the outside diameter first, then the wall");
         }
-        return Optional.of(size);
-    }
-
-    private static boolean isPair(String key) {
-        return key.chars().allMatch(c -> Character.isDigit(c) || c == '.' || c == 'x');
+        Source source = table.source(UNLISTED);
+        return Optional.of(new PipeSize(standard, key.replace("x", " x "), outside, wall, source));
     }
 
     private static String names(Iterable<PipeSize> sizes) {

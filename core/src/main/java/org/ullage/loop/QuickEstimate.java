@@ -15,15 +15,13 @@ import org.ullage.workings.Caution;
  */
 public final class QuickEstimate {
 
-    private static final Constant OPEN_VENTED = new Constant(
-            "open vented",
-            0.1,
-            "1",
-            new Source(
-                    Provenance.COMMON_PRACTICE,
-                    "field rule, open vented systems hold 10 % more",
-                    "how-to sheet of a water-treatment firm on estimating the volume of a system",
-                    "read in full; no test data"));
+    private static final Source OPEN_VENTED_RULE = new Source(
+            Provenance.COMMON_PRACTICE,
+            "field rule, open vented systems hold 10 % more",
+            "how-to sheet of a water-treatment firm on estimating the volume of a system",
+            "read in full; no test data");
+
+    private static final Constant OPEN_VENTED = new Constant("open vented", 0.1, "1", OPEN_VENTED_RULE);
 
     private static final Caution USE_THE_HIGH_END = new Caution(
             "An estimate by rule of thumb: size for its high end, because a vessel that is too large only costs money and one that"

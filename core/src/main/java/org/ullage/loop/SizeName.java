@@ -17,8 +17,8 @@ final class SizeName {
 
     private static final String INCH_MARK = "(?:\"|''| ?in\\.?| ?inch| ?inches)?";
 
-    private static final Pattern FRACTION =
-            Pattern.compile("(?:nps ?)?(?:([0-9]+)[- ])?([0-9]+)/([0-9]*[1-9][0-9]*)" + INCH_MARK);
+    private static final Pattern FRACTION = Pattern.compile(
+            "(?:nps ?)?(?:(?<whole>[0-9]+)[- ])?(?<top>[0-9]+)/(?<bottom>[0-9]*[1-9][0-9]*)" + INCH_MARK);
 
     private static final Pattern PAIR = Pattern.compile("(?:d ?)?" + NUMBER + "(?: ?mm)? ?x ?" + NUMBER + "(?: ?mm)?");
 
@@ -27,11 +27,11 @@ final class SizeName {
 
     private SizeName() {}
 
-    /** The key of a size as a caller writes it; the text itself in lower case if it is no known spelling. */
+    /** The key of a size as a caller writes it; the text in lower case, or nothing of a long one, if it is no spelling. */
     static String key(String text) {
         String plain = plain(text);
         if (plain.length() > LONGEST) {
-            return plain;
+            return "";
         }
         Matcher fraction = FRACTION.matcher(plain);
         if (fraction.matches()) {
@@ -72,8 +72,9 @@ final class SizeName {
     }
 
     private static String sum(Matcher mixed) {
-        BigDecimal whole = mixed.group(1) == null ? BigDecimal.ZERO : new BigDecimal(mixed.group(1));
-        BigDecimal part = new BigDecimal(mixed.group(2)).divide(new BigDecimal(mixed.group(3)), MathContext.DECIMAL32);
+        BigDecimal whole = mixed.group("whole") == null ? BigDecimal.ZERO : new BigDecimal(mixed.group("whole"));
+        BigDecimal part =
+                new BigDecimal(mixed.group("top")).divide(new BigDecimal(mixed.group("bottom")), MathContext.DECIMAL32);
         return plainText(whole.add(part));
     }
 
