@@ -108,7 +108,7 @@ public record Amount(double metric, String metricUnit, double inchPound, String 
      * @param digits significant digits
      * @return such as {@code 0.3142 L/m} or, for pieces, {@code 5.7 L}
      */
-    String each(Volume whole, UnitSystem system, int digits) {
+    public String each(Volume whole, UnitSystem system, int digits) {
         if (number(system) == 0) {
             return "";
         }

@@ -3,6 +3,8 @@ package org.ullage.loop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,12 +22,21 @@ class TakeOffRowTest {
         return row.addTo(TakeOff.start()).contents().items().get(0);
     }
 
+    /** Cells in the order of the columns. */
+    private static TakeOffRow row(String... cells) {
+        Map<String, String> byColumn = new HashMap<>();
+        for (int i = 0; i < cells.length; i++) {
+            byColumn.put(TakeOffRow.COLUMNS.get(i), cells[i]);
+        }
+        return new TakeOffRow(byColumn);
+    }
+
     private static TakeOffRow pipe(String standard, String size, String length) {
-        return new TakeOffRow("", standard, size, length, "", "");
+        return row("", standard, size, length, "", "");
     }
 
     private static TakeOffRow item(String name, String count, String volume) {
-        return new TakeOffRow(name, "", "", "", count, volume);
+        return row(name, "", "", "", count, volume);
     }
 
     @Test
@@ -38,7 +49,7 @@ class TakeOffRowTest {
 
     @Test
     void aPipeWithANameAndEqualLengths() {
-        ContentsItem item = read(new TakeOffRow(" risers ", "EN 1057", "28 x 1.5", "12 m", "4", ""));
+        ContentsItem item = read(row(" risers ", "EN 1057", "28 x 1.5", "12 m", "4", ""));
         assertThat(item.name()).isEqualTo("risers, EN 1057 28 x 1.5");
         assertThat(item.amount().metric()).isEqualTo(48);
     }
@@ -59,8 +70,21 @@ class TakeOffRowTest {
     }
 
     @Test
+    void columnsCanBeLeftOutButNotMadeUp() {
+        assertThat(read(new TakeOffRow(Map.of("item", "boiler", "volume", "18 L")))
+                        .volume()
+                        .typical())
+                .isEqualTo(Volume.litres(18));
+        assertThatThrownBy(() -> new TakeOffRow(Map.of("weight", "18 kg")))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessage(
+                        "column \"weight\" is not allowed: it must be one of item, standard, size, length, count, volume;"
+                                + " rename it or leave it out");
+    }
+
+    @Test
     void whatIsMissingIsNamed() {
-        missing(item("", "2", "5 L"), "item or standard is missing");
+        missing(item("", "2", "5 L"), "item is missing: a line without a pipe standard needs it");
         missing(item("boiler", "1", ""), "volume is missing: item \"boiler\" needs it");
         missing(pipe("EN 1057", "", "5 m"), "size is missing: a pipe needs it");
         missing(pipe("EN 1057", "22 x 1", ""), "length is missing: a pipe needs it");
@@ -74,13 +98,9 @@ class TakeOffRowTest {
 
     @Test
     void whatDoesNotBelongIsRefused() {
-        refused(
-                new TakeOffRow("boiler", "", "22 x 1", "", "", "5 L"),
-                "size \"22 x 1\" is not allowed: it must be blank");
-        refused(new TakeOffRow("boiler", "", "", "5 m", "", "5 L"), "length \"5 m\" is not allowed: it must be blank");
-        refused(
-                new TakeOffRow("", "EN 1057", "22 x 1", "5 m", "", "5 L"),
-                "volume \"5 L\" is not allowed: it must be blank");
+        refused(row("boiler", "", "22 x 1", "", "", "5 L"), "size \"22 x 1\" is not allowed: it must be blank");
+        refused(row("boiler", "", "", "5 m", "", "5 L"), "length \"5 m\" is not allowed: it must be blank");
+        refused(row("", "EN 1057", "22 x 1", "5 m", "", "5 L"), "volume \"5 L\" is not allowed: it must be blank");
         refused(pipe("EN 1058", "22 x 1", "5 m"), "pipe standard \"EN 1058\" is not allowed");
         refused(item("boiler", "", "30 gal to 15 gal"), "typical volume");
         refused(item("boiler", "", "1 L to 2 L to 3 L"), "volume \"1 L to 2 L to 3 L\" is not allowed");
