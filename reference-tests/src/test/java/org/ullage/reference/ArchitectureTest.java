@@ -36,6 +36,7 @@ class ArchitectureTest {
             Map.entry("vessel", List.of("provenance", "quantity", "workings")),
             Map.entry("pressure", List.of("provenance", "quantity", "workings", "loop", "vessel")),
             Map.entry("method", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure")),
+            Map.entry("operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
