@@ -2,6 +2,11 @@
  * What the closed loop is: its contents, the material of its pipes and the fluid in it. {@link org.ullage.loop.LoopFluid} is
  * the port through which any fluid model enters; this library's own stand in the fluids module.
  *
+ * <p>Contents are known in one of four ways, all giving {@link org.ullage.loop.Contents}: {@link
+ * org.ullage.loop.MeasuredContents}, {@link org.ullage.loop.TakeOff} over {@link org.ullage.loop.PipeStandard}, {@link
+ * org.ullage.loop.QuickEstimate}, and from two readings on a loop in use, which needs the vessel and so lives in the package
+ * operation.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -28,7 +28,9 @@ class ReadmeTest {
 
     @Test
     void showsTheCommands() throws IOException {
-        assertThat(shown()).extracting(command -> command.group(1)).containsExactly("demo", "size examples/loops.csv");
+        assertThat(shown())
+                .extracting(command -> command.group(1))
+                .containsExactly("demo", "size examples/loops.csv", "contents --text examples/takeoff.csv");
     }
 
     @Test

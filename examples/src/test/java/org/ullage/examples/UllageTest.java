@@ -26,7 +26,8 @@ class UllageTest {
 
         assertThat(help.status()).isZero();
         assertThat(help.err()).isEmpty();
-        assertThat(help.out()).contains("demo", "size", "Exit status:", "0   ", "1   ", "2   ", "licensed person");
+        assertThat(help.out())
+                .contains("contents", "demo", "size", "Exit status:", "0   ", "1   ", "2   ", "licensed person");
     }
 
     @Test
@@ -44,7 +45,7 @@ class UllageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "size --help", "demo --help", "demo"})
+    @ValueSource(strings = {"--help", "size --help", "contents --help", "demo --help", "demo"})
     void printsPlainAsciiOfAtMostAHundredColumns(String arguments) {
         String out = Program.run(arguments.split(" ", -1)).out();
 
@@ -66,11 +67,20 @@ class UllageTest {
 
         assertThat(none.status()).isEqualTo(2);
         assertThat(none.out()).isEmpty();
-        assertThat(none.err()).contains("demo or size", "ullage --help");
+        assertThat(none.err()).contains("contents, demo or size", "ullage --help");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"size", "size --wrong a.csv", "size a.csv b.csv", "shrink", "demo page"})
+    @ValueSource(
+            strings = {
+                "size",
+                "size --wrong a.csv",
+                "size a.csv b.csv",
+                "contents",
+                "contents --ip=1 a.csv",
+                "shrink",
+                "demo page"
+            })
     void refusesACommandLineItDoesNotKnow(String arguments) {
         Program refused = Program.run(arguments.split(" ", -1));
 

@@ -41,6 +41,8 @@ class ArchitectureTest {
             Map.entry(
                     "comparison",
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "published")),
+            Map.entry(
+                    "operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 

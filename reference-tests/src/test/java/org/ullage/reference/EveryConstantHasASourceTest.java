@@ -37,6 +37,7 @@ class EveryConstantHasASourceTest {
             Map.entry("PiecewiseCubic.TERMS", "a cubic has four"),
             Map.entry("PiecewiseCubic.TOUCHING", "rounding of a look-up"),
             Map.entry("PipeCredit.DIMENSIONS", "space has three"),
+            Map.entry("Quoted.LONGEST_ECHO", "characters to print"),
             Map.entry("Root.ACCURACY", "accuracy of a solver"),
             Map.entry("Root.MOST_STEPS", "bounds a solver"),
             Map.entry("UnreadableQuantityException.LONGEST_ECHO", "characters to print"),
