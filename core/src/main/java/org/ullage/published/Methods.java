@@ -13,7 +13,7 @@ import org.ullage.quantity.OutOfRangeException;
  * <table>
  * <caption>Where to look</caption>
  * <tr><th>region</th><th>methods</th></tr>
- * <tr><td>North America</td><td>{@link #ASHRAE}, {@link #ASME_IV}, {@link #IRC_M2003}, {@link #SIEGENTHALER_2003}</td></tr>
+ * <tr><td>North America</td><td>{@link #ASHRAE}, {@link #ASME_IV}, {@link #IRC_M2003}, {@link #PRACTICE_US}</td></tr>
  * <tr><td>Europe</td><td>{@link #EN_12828}, {@link #EN_12828_2003}</td></tr>
  * <tr><td>Germany</td><td>{@link #DIN_4807}</td></tr>
  * <tr><td>Italy</td><td>{@link #RACCOLTA_R}</td></tr>
@@ -41,8 +41,8 @@ public final class Methods {
      */
     public static final Method IRC_M2003 = IrcM2003Method.METHOD;
 
-    /** Siegenthaler's articles: real densities, 5 psi at the top, 5 psi below the relief setting, no pipe credit. */
-    public static final Method SIEGENTHALER_2003 = SiegenthalerMethod.METHOD;
+    /** North American practice in trade-journal articles of 2003: real densities, 5 psi at the top, 5 psi below the relief setting, no pipe credit. */
+    public static final Method PRACTICE_US = NorthAmericanPracticeMethod.METHOD;
 
     /** EN 12828 (2012+A1:2014), Annex D: expansion table, water reserve, margins on both pressures. */
     public static final Method EN_12828 = En12828Method.METHOD;
@@ -117,7 +117,7 @@ public final class Methods {
             ASHRAE,
             ASME_IV,
             IRC_M2003,
-            SIEGENTHALER_2003,
+            PRACTICE_US,
             EN_12828,
             EN_12828_2003,
             DIN_4807,

@@ -36,7 +36,7 @@ class DemoTest {
                         "The answer, by ",
                         "Warnings about this answer",
                         "Cautions for the work",
-                        "The same job by every method",
+                        "The same job by other methods",
                         "Workings, metric",
                         "Workings, inch-pound");
     }

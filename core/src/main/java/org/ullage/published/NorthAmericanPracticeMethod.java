@@ -12,12 +12,12 @@ import org.ullage.quantity.PressureDifference;
 import org.ullage.vessel.VesselKind;
 
 /**
- * North American practice after J. Siegenthaler's articles: real densities of the fluid at both temperatures, 5 psi at the top of the
+ * North American practice after trade-journal articles: real densities of the fluid at both temperatures, 5 psi at the top of the
  * loop, 5 psi below the relief setting, no pipe credit and no reserve. The articles weigh the static column with the density of the
  * cold fluid; here it is conventional water, on the high, safe side. They count the cold density at 60 degF; here it is the loop's lowest
  * temperature.
  */
-final class SiegenthalerMethod {
+final class NorthAmericanPracticeMethod {
 
     private static final Source ARTICLE = Source.published(
             "J. Siegenthaler, Sizing diaphragm-type tanks for large radiant and snow-melt systems, PM Engineer",
@@ -27,7 +27,7 @@ final class SiegenthalerMethod {
             "J. Siegenthaler, articles in PM and PM Engineer", "relief setting + 9.7 psi, that is - 5 + 14.7");
 
     static final Method METHOD = Method.named(
-                    "siegenthaler-2003", "J. Siegenthaler, PM Engineer, October 2003", ARTICLE)
+                    "practice-us", "North American practice (trade-journal articles, 2003)", ARTICLE)
             .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER)
             .expansion(new DensityExpansion(ARTICLE))
             .pipeCredit(PipeCredit.NONE)
@@ -36,5 +36,5 @@ final class SiegenthalerMethod {
             .atmosphere(new AtmosphereRule(AbsolutePressure.psi(14.7), TO_SETTING))
             .build();
 
-    private SiegenthalerMethod() {}
+    private NorthAmericanPracticeMethod() {}
 }

@@ -16,7 +16,7 @@ import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Units;
 import org.ullage.vessel.VesselType;
 
-class SiegenthalerMethodTest {
+class NorthAmericanPracticeMethodTest {
 
     private static final Temperature TEN = Temperature.celsius(10);
     private static final Temperature EIGHTY = Temperature.celsius(80);
@@ -26,7 +26,7 @@ class SiegenthalerMethodTest {
         // a conventional foot of water is 0.4335 psi
         PressureInputs pressures =
                 PressureInputs.NONE.withStaticHead(Length.feet(20)).withReliefSetting(GaugePressure.psi(30));
-        Sizing sizing = Methods.SIEGENTHALER_2003.size(
+        Sizing sizing = Methods.PRACTICE_US.size(
                 Jobs.with(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), TEN, EIGHTY), pressures));
         assertThat(sizing.coldPressure().in(Units.PSI)).isCloseTo(20 * 0.43353 + 5, within(1e-3));
         assertThat(sizing.finalPressure().in(Units.PSI)).isCloseTo(25, within(1e-9));
@@ -36,8 +36,8 @@ class SiegenthalerMethodTest {
 
     @Test
     void plainTanksAreRefused() {
-        assertThatThrownBy(() -> Methods.SIEGENTHALER_2003.size(
-                        Jobs.steel(TestFluid.WATER, VesselType.plainSteel(), TEN, EIGHTY)))
+        assertThatThrownBy(() ->
+                        Methods.PRACTICE_US.size(Jobs.steel(TestFluid.WATER, VesselType.plainSteel(), TEN, EIGHTY)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("vessel kind plain-steel");
     }
