@@ -3,6 +3,7 @@ package org.ullage.comparison;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
@@ -26,7 +27,7 @@ public record VesselByFluid(List<Row> rows) implements Serializable {
 
     /** The columns of {@link #table}. */
     private static final List<String> HEADER =
-            List.of("fluid", "model", "net expansion", "required volume", "beyond the first");
+            List.of("fluid", "model", "net expansion", "required volume", "beyond the first", "refused");
 
     /**
      * One fluid.
@@ -74,44 +75,64 @@ public record VesselByFluid(List<Row> rows) implements Serializable {
     }
 
     /**
-     * The comparison as rows of text: fluid, model, net expansion, required volume, and how much that is beyond the first fluid; a
-     * refused fluid has its reason in place of the volumes.
+     * The comparison as rows of text for CSV: fluid, model, net expansion, required volume, how much that is beyond the first fluid
+     * that answered, and why a fluid was refused.
      *
      * @param system metric or inch-pound
-     * @return the header and a row for each fluid, for CSV or a table of the caller's
+     * @return the header and a row for each fluid
      */
     public List<List<String>> table(UnitSystem system) {
         List<List<String>> table = new ArrayList<>();
         table.add(HEADER);
-        Volume first = null;
+        Volume first = first();
         for (Row row : rows) {
-            Sizing sizing = row.sizing();
-            if (sizing == null) {
-                table.add(List.of(row.fluid().name(), row.fluid().model(), "refused: " + row.reason(), "", ""));
-                continue;
-            }
-            Volume required = sizing.requiredVolume();
-            first = first == null ? required : first;
-            table.add(List.of(
-                    row.fluid().name(),
-                    row.fluid().model(),
-                    sizing.expansionVolume().text(system),
-                    required.text(system),
-                    required.minus(first).text(system)));
+            table.add(cells(row, first, system));
         }
         return table;
     }
 
+    private Volume first() {
+        return rows.stream()
+                .map(Row::sizing)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .map(Sizing::requiredVolume)
+                .orElse(Volume.litres(0));
+    }
+
+    private static List<String> cells(Row row, Volume first, UnitSystem system) {
+        Sizing sizing = row.sizing();
+        return sizing == null
+                ? List.of(row.fluid().name(), row.fluid().model(), "", "", "", row.reason())
+                : List.of(
+                        row.fluid().name(),
+                        row.fluid().model(),
+                        sizing.expansionVolume().text(system),
+                        sizing.requiredVolume().text(system),
+                        sizing.requiredVolume().minus(first).text(system),
+                        "");
+    }
+
     /**
-     * The comparison as an aligned table.
+     * The comparison as an aligned table; what was refused follows below it.
      *
      * @param system metric or inch-pound
      * @return several lines, each ended by a line feed
      */
     public String text(UnitSystem system) {
-        List<List<String>> table = table(system);
-        TextTable text = new TextTable(table.get(0));
-        table.subList(1, table.size()).forEach(text::add);
-        return text.text();
+        int shown = HEADER.size() - 1;
+        TextTable table = new TextTable(HEADER.subList(0, shown));
+        StringBuilder refused = new StringBuilder();
+        for (Row row : rows) {
+            if (row.sizing() == null) {
+                refused.append(row.fluid().model())
+                        .append(" refused: ")
+                        .append(row.reason())
+                        .append('\n');
+            } else {
+                table.add(cells(row, first(), system).subList(0, shown));
+            }
+        }
+        return table.text() + refused;
     }
 }

@@ -28,4 +28,14 @@ public record AtmosphereRule(AbsolutePressure pressure, Source source) implement
         return Step.given(
                 "pressure of the air", Term.of("p_a", pressure), "the method's, as the site's was not given", source);
     }
+
+    /**
+     * The rule in words.
+     *
+     * @return such as {@code 1 bar abs}
+     */
+    @Override
+    public String toString() {
+        return pressure.text(Units.BAR);
+    }
 }

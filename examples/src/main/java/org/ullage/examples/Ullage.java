@@ -8,6 +8,9 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.ullage.examples.compare.ExplainCommand;
+import org.ullage.examples.compare.FluidsCommand;
+import org.ullage.examples.compare.MethodsCommand;
 import org.ullage.examples.contents.ContentsCommand;
 import org.ullage.examples.demo.DemoCommand;
 import org.ullage.examples.size.SizeCommand;
@@ -26,7 +29,7 @@ import picocli.CommandLine.Spec;
             "The answer is a calculation. Local codes, the instructions of the makers and the judgement of a licensed person"
                     + " come before it."
         },
-        synopsisSubcommandLabel = "(contents | demo | size)",
+        synopsisSubcommandLabel = "(contents | demo | explain | fluids | methods | size)",
         subcommands = {DemoCommand.class},
         mixinStandardHelpOptions = true,
         usageHelpWidth = 100,
@@ -35,7 +38,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {
             "0:everything was answered",
-            "1:size, contents: at least one line could not be answered; its error says why",
+            "1:something asked for could not be answered; its error says why",
             "2:nothing was done: the command, the file or its header could not be read",
             "3:a fault of this program; the trace on standard error belongs in a report"
         },
@@ -78,6 +81,9 @@ public final class Ullage implements Runnable {
         PrintWriter complaints = utf8(err);
         int status = new CommandLine(new Ullage())
                 .addSubcommand(new ContentsCommand(in))
+                .addSubcommand(new ExplainCommand(in))
+                .addSubcommand(new FluidsCommand(in))
+                .addSubcommand(new MethodsCommand(in))
                 .addSubcommand(SizeCommand.reading(in))
                 .setOut(answers)
                 .setErr(complaints)
@@ -104,6 +110,7 @@ public final class Ullage implements Runnable {
     /** Without a command there is nothing to do. */
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: contents, demo or size.");
+        throw new ParameterException(
+                spec.commandLine(), "Say what to do: contents, demo, explain, fluids, methods or size.");
     }
 }
