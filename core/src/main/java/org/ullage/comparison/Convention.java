@@ -1,6 +1,7 @@
 package org.ullage.comparison;
 
 import org.ullage.method.Method;
+import org.ullage.provenance.Constant;
 import org.ullage.vessel.VesselKind;
 
 /** The conventions in which methods differ, in the order in which a vessel is worked out. */
@@ -87,6 +88,19 @@ public enum Convention {
         @Override
         Method taken(Method to, Method from) {
             return to.withChargeOf(from);
+        }
+    },
+    /** How much larger than the net expansion an open tank is. */
+    OPEN_ALLOWANCE("allowance for open tanks") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            Constant allowance = method.openAllowance();
+            return kind != VesselKind.OPEN || allowance == null ? "none" : allowance.value() + " x the net expansion";
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.withOpenAllowanceOf(from);
         }
     },
     /** Which air pressure counts when the site's is not given. */

@@ -1,5 +1,6 @@
 package org.ullage.comparison;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -29,17 +30,29 @@ final class MethodRecommendation {
     }
 
     private static String generousOnes(List<MethodComparison.Answer> judged, UnitSystem system) {
-        String names = names(judged, answer -> !answer.grade().isShort(), system);
-        return names.isEmpty() ? "" : "Beyond the smallest vessel that holds it: " + names + ". ";
+        List<MethodComparison.Answer> generous = judged.stream()
+                .filter(answer -> !answer.grade().isShort())
+                .sorted(Comparator.comparing(MethodRecommendation::beyond))
+                .toList();
+        if (generous.isEmpty()) {
+            return "";
+        }
+        return "Beyond the smallest vessel that holds it, " + name(generous.get(0), system) + " keeps least and "
+                + name(generous.get(generous.size() - 1), system) + " most. ";
+    }
+
+    private static Volume beyond(MethodComparison.Answer answer) {
+        Volume beyond = answer.grade().beyond();
+        return beyond == null ? Volume.litres(0) : beyond;
+    }
+
+    private static String name(MethodComparison.Answer answer, UnitSystem system) {
+        return answer.sizing().method().name() + " (" + answer.grade().text(system) + ")";
     }
 
     private static String names(
             List<MethodComparison.Answer> judged, Predicate<MethodComparison.Answer> which, UnitSystem system) {
-        return judged.stream()
-                .filter(which)
-                .map(answer ->
-                        answer.sizing().method().name() + " (" + answer.grade().text(system) + ")")
-                .collect(Collectors.joining(", "));
+        return judged.stream().filter(which).map(answer -> name(answer, system)).collect(Collectors.joining(", "));
     }
 
     private static String advice(List<MethodComparison.Answer> judged, UnitSystem system) {

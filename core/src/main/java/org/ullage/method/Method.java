@@ -288,6 +288,18 @@ public final class Method implements Serializable {
     }
 
     /**
+     * A copy with another method's allowance for open tanks.
+     *
+     * @param other the method to take it from
+     * @return the copy
+     * @throws IllegalStateException if this method has open tanks and the other has no allowance
+     */
+    public Method withOpenAllowanceOf(Method other) {
+        MethodBuilder copy = new MethodBuilder(this, conventions);
+        return copy.openAllowance(other.openAllowance()).build();
+    }
+
+    /**
      * A copy with another air pressure.
      *
      * @param atmosphere the convention

@@ -166,7 +166,7 @@ public final class MethodBuilder {
      * @param allowance tank volume for each volume of net expansion
      * @return this builder
      */
-    public MethodBuilder openAllowance(Constant allowance) {
+    public MethodBuilder openAllowance(@Nullable Constant allowance) {
         this.openAllowance = allowance;
         return this;
     }

@@ -83,6 +83,17 @@ class ExplanationTest {
     }
 
     @Test
+    void openTanksDifferByTheirAllowanceToo() {
+        SizingJob open =
+                Jobs.steel(TestFluid.WATER, VesselType.open(), Temperature.celsius(10), Temperature.celsius(80));
+        Explanation explanation = Explanation.between(open, Methods.ASHRAE, Methods.PRACTICE_FR_OPEN);
+        assertThat(explanation.changes())
+                .anySatisfy(change -> assertThat(change.conventions()).contains(Convention.OPEN_ALLOWANCE));
+        assertThat(explanation.changes().get(explanation.changes().size() - 1).after())
+                .isEqualTo(Methods.PRACTICE_FR_OPEN.size(open).requiredVolume());
+    }
+
+    @Test
     void sameMethodNeedsNoExplanation() {
         assertThat(Explanation.between(JOB, Methods.ASHRAE, Methods.ASHRAE).changes())
                 .isEmpty();
