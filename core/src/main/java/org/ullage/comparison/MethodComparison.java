@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
@@ -120,11 +121,24 @@ public record MethodComparison(SizingJob job, List<Answer> answers, List<Refusal
         rows(system).forEach(table::add);
         StringBuilder text = new StringBuilder(table.text());
         text.append("spread ").append(spread().text(system)).append('\n');
-        refusals.forEach(refusal -> text.append(refusal.method().name())
-                .append(" refused: ")
-                .append(refusal.reason())
-                .append('\n'));
+        refusals.stream()
+                .filter(refusal -> !isForOtherKinds(refusal))
+                .forEach(refusal -> text.append(refusal.method().name())
+                        .append(" refused: ")
+                        .append(refusal.reason())
+                        .append('\n'));
+        String others = refusals.stream()
+                .filter(this::isForOtherKinds)
+                .map(refusal -> refusal.method().name())
+                .collect(Collectors.joining(", "));
+        if (!others.isEmpty()) {
+            text.append("for other kinds of vessel: ").append(others).append('\n');
+        }
         return text.append(recommendation(system)).append('\n').toString();
+    }
+
+    private boolean isForOtherKinds(Refusal refusal) {
+        return !refusal.method().kinds().contains(job.vessel().kind());
     }
 
     /**

@@ -83,4 +83,12 @@ class MethodComparisonTest {
         assertThat(text.lines().filter(line -> line.contains(" gal ")).count()).isGreaterThanOrEqualTo(SOME.size());
         assertThat(text).contains("spread ");
     }
+
+    @Test
+    void methodsForOtherKindsStandInOneLine() {
+        SizingJob plain =
+                Jobs.steel(TestFluid.WATER, VesselType.plainSteel(), Temperature.celsius(10), Temperature.celsius(80));
+        String text = MethodComparison.of(plain, SOME).text(UnitSystem.SI);
+        assertThat(text).contains("for other kinds of vessel: en-12828\n").doesNotContain("en-12828 refused");
+    }
 }

@@ -19,6 +19,8 @@ class ReadmeTest {
     private static final Pattern COMMAND_AND_OUTPUT = Pattern.compile(
             "```sh\njava -jar examples/target/ullage-examples.jar ([^\n]*)\n```\n.*?```text\n(.*?)```", Pattern.DOTALL);
 
+    private static final Pattern WORD = Pattern.compile("\"[^\"]*\"|\\S+");
+
     private static final String REST = "...\n";
 
     private static List<MatchResult> shown() throws IOException {
@@ -30,14 +32,21 @@ class ReadmeTest {
     void showsTheCommands() throws IOException {
         assertThat(shown())
                 .extracting(command -> command.group(1))
-                .containsExactly("demo", "size examples/loops.csv", "contents --text examples/takeoff.csv");
+                .containsExactly(
+                        "demo",
+                        "size examples/loops.csv",
+                        "contents --text examples/takeoff.csv",
+                        "methods examples/loops.csv --id \"Cobble Mill\"",
+                        "explain examples/loops.csv --id \"Cobble Mill\" --from asme-iv --to ashrae",
+                        "fluids \"ethylene glycol 40 vol%\" --from \"4.4 degC\" --to \"93.3 degC\"");
     }
 
     @Test
     void showsTheirOutput() throws IOException {
         for (MatchResult command : shown()) {
-            String arguments = command.group(1).replace("examples/", "");
-            String printed = Program.run(arguments.split(" ", -1)).out().replace("\r\n", "\n");
+            String printed = Program.run(words(command.group(1).replace("examples/", "")))
+                    .out()
+                    .replace("\r\n", "\n");
             String text = command.group(2);
 
             if (text.endsWith(REST)) {
@@ -46,6 +55,14 @@ class ReadmeTest {
                 assertThat(printed).isEqualTo(text);
             }
         }
+    }
+
+    /** The words of a command line, those in double quotes as one. */
+    private static String[] words(String commandLine) {
+        return WORD.matcher(commandLine)
+                .results()
+                .map(word -> word.group().replace("\"", ""))
+                .toArray(String[]::new);
     }
 
     @Test

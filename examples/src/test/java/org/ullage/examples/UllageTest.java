@@ -67,7 +67,7 @@ class UllageTest {
 
         assertThat(none.status()).isEqualTo(2);
         assertThat(none.out()).isEmpty();
-        assertThat(none.err()).contains("contents, demo or size", "ullage --help");
+        assertThat(none.err()).contains("contents, demo, explain, fluids, methods or size", "ullage --help");
     }
 
     @ParameterizedTest
