@@ -9,7 +9,8 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
-import org.ullage.fluids.EthyleneGlycol;
+import org.ullage.fluids.Glycol;
+import org.ullage.fluids.GlycolModel;
 import org.ullage.loop.LoopFluid;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.VolumeFraction;
@@ -24,9 +25,9 @@ public class GlycolBenchmark {
     private static final double ICE_POINT = 273.15;
     private static final double CONCENTRATION = 37;
 
-    private final LoopFluid ashrae = EthyleneGlycol.ashrae(VolumeFraction.percent(CONCENTRATION));
-    private final LoopFluid melinder = EthyleneGlycol.melinder(MassFraction.percent(CONCENTRATION));
-    private final LoopFluid conde = EthyleneGlycol.conde(MassFraction.percent(CONCENTRATION));
+    private final LoopFluid ashrae = Glycol.ETHYLENE.by(GlycolModel.ASHRAE, VolumeFraction.percent(CONCENTRATION));
+    private final LoopFluid melinder = Glycol.ETHYLENE.by(GlycolModel.MELINDER, MassFraction.percent(CONCENTRATION));
+    private final LoopFluid conde = Glycol.ETHYLENE.by(GlycolModel.CONDE, MassFraction.percent(CONCENTRATION));
     private final BivariateFunction bicubic = bicubic();
 
     private static BivariateFunction bicubic() {
@@ -35,7 +36,7 @@ public class GlycolBenchmark {
         double[][] volumes = new double[celsius.length][percent.length];
         for (int j = 0; j < percent.length; j++) {
             percent[j] = 10 + 10 * j;
-            LoopFluid fluid = EthyleneGlycol.ashrae(VolumeFraction.percent(percent[j]));
+            LoopFluid fluid = Glycol.ETHYLENE.by(GlycolModel.ASHRAE, VolumeFraction.percent(percent[j]));
             for (int i = 0; i < celsius.length; i++) {
                 celsius[i] = 5 * i;
                 volumes[i][j] = fluid.specificVolumeSi(celsius[i] + ICE_POINT, ONE_ATMOSPHERE);

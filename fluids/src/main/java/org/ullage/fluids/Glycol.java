@@ -155,6 +155,17 @@ public enum Glycol {
     }
 
     /**
+     * The mixture by the default model that just protects to a temperature.
+     *
+     * @param freezingPoint the wanted freezing point
+     * @return the fluid; its freezing point is at or below the wanted one
+     * @throws OutOfRangeException if no concentration freezes there
+     */
+    public GlycolSolution protectingTo(Temperature freezingPoint) {
+        return of(freezing().massFractionFor(freezingPoint));
+    }
+
+    /**
      * Percent by volume as percent by mass.
      *
      * @param volume glycol by volume

@@ -64,7 +64,7 @@ class AshraeDensityTest {
     void inchPoundTableHasTheSameRatios() {
         CitedTable printed = CitedTable.read("expected-ashrae-density-ip.tsv");
         for (int percent = 10; percent <= 60; percent += 10) {
-            GlycolSolution fluid = EthyleneGlycol.ashrae(vol(percent));
+            GlycolSolution fluid = Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(percent));
             String column = "v" + percent;
             for (int row = 1; row < printed.size(); row++) {
                 double ratio = printed.number(0, column) / printed.number(row, column);
@@ -81,7 +81,7 @@ class AshraeDensityTest {
 
     @Test
     void blanksAreNotReachedBetweenColumnsEither() {
-        GlycolSolution fluid = EthyleneGlycol.ashrae(vol(19.9));
+        GlycolSolution fluid = Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(19.9));
         assertThat(fluid.lowest().text(org.ullage.quantity.Units.CELSIUS)).isEqualTo("0 degC");
         assertThatThrownBy(() -> density(fluid, -1))
                 .hasMessage("temperature of ethylene glycol 19.9 vol% -1 degC is not allowed: it must be 0 degC to 125"
@@ -93,7 +93,7 @@ class AshraeDensityTest {
 
     @Test
     void frozenIsSaidToBeFrozen() {
-        assertThatThrownBy(() -> density(EthyleneGlycol.ashrae(vol(30)), -16))
+        assertThatThrownBy(() -> density(Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(30)), -16))
                 .hasMessage("temperature of ethylene glycol 30 vol% -16 degC is not allowed: it must be at or above its"
                         + " freezing point -15.72 degC by ASHRAE; it would hold ice: raise the temperature or the"
                         + " concentration");
@@ -102,22 +102,23 @@ class AshraeDensityTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 9.99, 60.01, 100})
     void concentrationsOutsideTheTableAreRefused(double percent) {
-        assertThatThrownBy(() -> PropyleneGlycol.ashrae(vol(percent)))
+        assertThatThrownBy(() -> Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(percent)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("10.0 to 60.0 vol% in the ASHRAE table");
     }
 
     @Test
     void misprintIsCorrectedInTheOpen() {
-        GlycolSolution used = EthyleneGlycol.ashrae(vol(10));
-        GlycolSolution asPrinted = EthyleneGlycol.ashraeAsPrinted(vol(10));
+        GlycolSolution used = Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(10));
+        GlycolSolution asPrinted = Glycol.ETHYLENE.by(GlycolModel.ASHRAE_AS_PRINTED, vol(10));
         assertThat(density(used, 30)).isCloseTo(1009.92, within(1e-9));
         assertThat(density(asPrinted, 30)).isCloseTo(1009.62, within(1e-9));
         assertThat(used.corrections()).hasSize(1);
         assertThat(used.corrections().get(0).toString())
                 .startsWith("ethylene glycol 10 vol% at 30 degC: 1009.92 kg/m3 used for 1009.62 kg/m3, because ")
                 .contains("[COMPUTED] the four neighbours in the column");
-        assertThat(EthyleneGlycol.ashrae(vol(20)).corrections()).isEmpty();
+        assertThat(Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(20)).corrections())
+                .isEmpty();
         assertThat(asPrinted.corrections()).isEmpty();
         assertThat(Glycol.PROPYLENE.tableCorrections()).isEmpty();
         assertThat(expansion(asPrinted, 10, 30) - expansion(used, 10, 30)).isCloseTo(0.030, within(0.001));

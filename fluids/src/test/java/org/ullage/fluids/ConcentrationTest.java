@@ -79,10 +79,11 @@ class ConcentrationTest {
 
     @Test
     void beyondThePairingIdealVolumesAreUsedAndShown() {
-        GlycolSolution fluid = EthyleneGlycol.ashrae(vol(60));
+        GlycolSolution fluid = Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(60));
         assertThat(fluid.definition()).isEqualTo(ConcentrationDefinition.IDEAL_20C);
         assertThat(fluid.definition().source().provenance()).isEqualTo(Provenance.COMPUTED);
-        assertThat(PropyleneGlycol.ashrae(vol(60)).definition()).isEqualTo(ConcentrationDefinition.ASHRAE_PAIRING);
+        assertThat(Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(60)).definition())
+                .isEqualTo(ConcentrationDefinition.ASHRAE_PAIRING);
     }
 
     @Test

@@ -15,7 +15,7 @@ import org.ullage.quantity.Units;
 /** Expansion, coefficient, series and printed table. */
 class ExpansionTest {
 
-    private static final GlycolSolution FLUID = PropyleneGlycol.ashrae(vol(30));
+    private static final GlycolSolution FLUID = Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(30));
 
     @Test
     void fromTwoPrintedDensities() {

@@ -30,8 +30,8 @@ class FluidComparisonTest {
 
     @Test
     void whatRefusesStaysWithItsReason() {
-        FluidComparison comparison =
-                FluidComparison.of(PropyleneGlycol.ashrae(MassFraction.percent(40)), celsius(5), celsius(110));
+        FluidComparison comparison = FluidComparison.of(
+                Glycol.PROPYLENE.by(GlycolModel.ASHRAE, MassFraction.percent(40)), celsius(5), celsius(110));
         List<ComparedFluid> rows = comparison.rows();
         assertThat(rows.get(0).isChosen()).isTrue();
         assertThat(rows.get(1).expansion()).isEmpty();
@@ -46,7 +46,7 @@ class FluidComparisonTest {
         assertThat(comparison.rows().get(0).label()).isEqualTo("ASHRAE Handbook table");
         assertThat(comparison.rows().get(0).refusal()).contains("10.0 to 60.0 vol% in the ASHRAE table");
         assertThat(Glycol.ETHYLENE.models(vol(5))).hasSize(3);
-        assertThat(PropyleneGlycol.models(MassFraction.percent(30))).hasSize(4);
+        assertThat(Glycol.PROPYLENE.models(MassFraction.percent(30))).hasSize(4);
     }
 
     @Test
@@ -78,7 +78,8 @@ class FluidComparisonTest {
 
     @Test
     void textAndCsv() {
-        FluidComparison comparison = FluidComparison.of(PropyleneGlycol.ashrae(vol(30)), celsius(10), celsius(110));
+        FluidComparison comparison =
+                FluidComparison.of(Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(30)), celsius(10), celsius(110));
         assertThat(comparison.text(UnitSystem.SI))
                 .startsWith("propylene glycol 30 vol%, 10 degC to 110 degC\n")
                 .contains("*  ASHRAE Handbook table at 30 vol%", "1032.55 kg/m3", "+0.000 points", "none stated")

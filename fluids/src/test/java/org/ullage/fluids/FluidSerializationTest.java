@@ -35,7 +35,7 @@ class FluidSerializationTest {
 
     @Test
     void glycol() throws IOException, ClassNotFoundException {
-        for (GlycolSolution fluid : PropyleneGlycol.models(vol(33))) {
+        for (GlycolSolution fluid : Glycol.PROPYLENE.models(vol(33))) {
             assertThat(copy(fluid)).isEqualTo(fluid);
             sameAnswer(fluid);
         }

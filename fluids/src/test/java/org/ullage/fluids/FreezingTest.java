@@ -94,9 +94,9 @@ class FreezingTest {
 
     @Test
     void protectingMixtureIsLiquidThere() {
-        GlycolSolution fluid = PropyleneGlycol.protectingTo(celsius(-25));
+        GlycolSolution fluid = Glycol.PROPYLENE.protectingTo(celsius(-25));
         assertThat(fluid.specificVolumeSi(celsius(-25).si(), 1e5)).isPositive();
-        assertThat(EthyleneGlycol.protectingTo(celsius(-30)).freezingPoint()).isLessThanOrEqualTo(celsius(-30));
+        assertThat(Glycol.ETHYLENE.protectingTo(celsius(-30)).freezingPoint()).isLessThanOrEqualTo(celsius(-30));
     }
 
     @Test
@@ -106,7 +106,7 @@ class FreezingTest {
                         "freezing point of ethylene glycol -49 degC is not allowed: it must be -48.3 degC (60 mass%)"
                                 + " to 0 degC by the warmer of ASHRAE and Melinder 2010; above 0 degC water alone does; below,"
                                 + " no mixture of this source protects");
-        assertThatThrownBy(() -> PropyleneGlycol.protectingTo(celsius(1))).hasMessageContaining("1 degC");
+        assertThatThrownBy(() -> Glycol.PROPYLENE.protectingTo(celsius(1))).hasMessageContaining("1 degC");
         assertThatThrownBy(() -> Glycol.ETHYLENE.freezing().pointAt(MassFraction.percent(60.5)))
                 .hasMessageContaining("0 to 60.0 mass% for a freezing point by the warmer");
     }

@@ -90,13 +90,17 @@ class GlycolExpansionTest {
 
     @Test
     void figuresOfTheArgument() {
-        assertThat(expansion(PropyleneGlycol.melinder(vol(10)), 4.444, 93.333)).isCloseTo(4.06, within(0.005));
-        assertThat(expansion(PropyleneGlycol.ashrae(vol(10)), 4.444, 93.333)).isCloseTo(4.36, within(0.005));
-        assertThat(expansion(PropyleneGlycol.idealMixing(vol(10)), 4.444, 93.333))
+        assertThat(expansion(Glycol.PROPYLENE.by(GlycolModel.MELINDER, vol(10)), 4.444, 93.333))
+                .isCloseTo(4.06, within(0.005));
+        assertThat(expansion(Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(10)), 4.444, 93.333))
+                .isCloseTo(4.36, within(0.005));
+        assertThat(expansion(Glycol.PROPYLENE.by(GlycolModel.IDEAL_MIXING, vol(10)), 4.444, 93.333))
                 .isCloseTo(4.17, within(0.005));
-        assertThat(expansion(EthyleneGlycol.melinder(vol(5)), 4.444, 93.333)).isCloseTo(3.84, within(0.005));
-        assertThat(expansion(EthyleneGlycol.idealMixing(vol(5)), 4.444, 93.333)).isCloseTo(3.95, within(0.005));
-        assertThat(expansion(EthyleneGlycol.conde(vol(10)), 4.444, 93.333))
+        assertThat(expansion(Glycol.ETHYLENE.by(GlycolModel.MELINDER, vol(5)), 4.444, 93.333))
+                .isCloseTo(3.84, within(0.005));
+        assertThat(expansion(Glycol.ETHYLENE.by(GlycolModel.IDEAL_MIXING, vol(5)), 4.444, 93.333))
+                .isCloseTo(3.95, within(0.005));
+        assertThat(expansion(Glycol.ETHYLENE.by(GlycolModel.CONDE, vol(10)), 4.444, 93.333))
                 .isLessThan(expansion(Water.IAPWS_IF97, 4.444, 93.333));
     }
 

@@ -32,7 +32,7 @@ class MelinderTest {
 
     @Test
     void densityOfTheFluidIsThePolynomial() {
-        assertThat(density(EthyleneGlycol.melinder(MassFraction.percent(40)), -15))
+        assertThat(density(Glycol.ETHYLENE.by(GlycolModel.MELINDER, MassFraction.percent(40)), -15))
                 .isCloseTo(1065.3252, within(1e-4));
     }
 
@@ -65,7 +65,8 @@ class MelinderTest {
         for (int row = 0; row < crc.size(); row++) {
             MassFraction mass = MassFraction.percent(crc.number(row, "mass_pct"));
             double density = 1000 * crc.number(row, "rho_gcm3");
-            assertThat(density / density(EthyleneGlycol.melinder(mass), 20)).isBetween(0.9994, 1.00083);
+            assertThat(density / density(Glycol.ETHYLENE.by(GlycolModel.MELINDER, mass), 20))
+                    .isBetween(0.9994, 1.00083);
             double depression = -freezing.pointAt(mass).in(Units.CELSIUS);
             assertThat(depression).isCloseTo(crc.number(row, "freezing_depression_K"), within(0.08));
         }
@@ -73,7 +74,7 @@ class MelinderTest {
 
     @Test
     void answersFromTheFreezingPointTo100Celsius() {
-        GlycolSolution fluid = PropyleneGlycol.melinder(MassFraction.percent(40));
+        GlycolSolution fluid = Glycol.PROPYLENE.by(GlycolModel.MELINDER, MassFraction.percent(40));
         assertThat(fluid.lowest()).isEqualTo(fluid.freezingPoint());
         assertThat(density(fluid, fluid.lowest().in(Units.CELSIUS))).isPositive();
         assertThat(density(fluid, 100)).isPositive();
@@ -86,14 +87,14 @@ class MelinderTest {
 
     @Test
     void concentrationAbove60PercentByMassIsRefused() {
-        assertThatThrownBy(() -> EthyleneGlycol.melinder(vol(60)))
+        assertThatThrownBy(() -> Glycol.ETHYLENE.by(GlycolModel.MELINDER, vol(60)))
                 .hasMessage("mass fraction of ethylene glycol 62.6 mass% by ideal volumes at 20 degC is not allowed: it"
                         + " must be 0 to 60.0 mass% for Melinder 2010; another model may cover it: /ashrae or /ideal");
     }
 
     @Test
     void modelTextShowsTheConversion() {
-        GlycolSolution fluid = PropyleneGlycol.melinder(vol(30));
+        GlycolSolution fluid = Glycol.PROPYLENE.by(GlycolModel.MELINDER, vol(30));
         assertThat(fluid.name()).isEqualTo("propylene glycol 30 vol%");
         assertThat(fluid.model()).isEqualTo("Melinder 2010 at 30.6 mass% by ASHRAE's pairing");
         assertThat(fluid.text()).isEqualTo("propylene glycol 30 vol%/melinder");

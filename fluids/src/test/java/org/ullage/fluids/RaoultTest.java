@@ -90,12 +90,14 @@ class RaoultTest {
 
     @Test
     void refusals() {
-        RaoultEstimate estimate = PropyleneGlycol.ashrae(vol(40)).raoult();
+        RaoultEstimate estimate =
+                Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(40)).raoult();
         assertThatThrownBy(() -> estimate.vapourPressure(celsius(180.1)))
                 .hasMessageContaining("0 degC to 180 degC for the estimate by Raoult's law");
         assertThatThrownBy(() -> estimate.boilingPoint(AbsolutePressure.bar(20)))
                 .hasMessageContaining("pressure for the boiling point of propylene glycol 2000 kPa abs is not allowed");
-        assertThatThrownBy(() -> PropyleneGlycol.ashrae(vol(40)).vapourPressure(celsius(126)))
+        assertThatThrownBy(
+                        () -> Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(40)).vapourPressure(celsius(126)))
                 .hasMessageContaining("-15 degC to 125 degC");
     }
 

@@ -68,7 +68,7 @@ class UserFluidTest {
     void soundColumnsPass(int percent) {
         UserFluid fluid =
                 UserFluidTable.read("PG", column("propylene", percent), SOURCE).fluid();
-        GlycolSolution ours = PropyleneGlycol.ashrae(vol(percent));
+        GlycolSolution ours = Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(percent));
         assertThat(density(fluid, 43.7)).isCloseTo(density(ours, 43.7), within(1e-9));
         if (percent > 10) {
             UserFluidTable.read("EG", column("ethylene", percent), SOURCE);
@@ -137,7 +137,8 @@ class UserFluidTest {
         }
         UserFluidTable table = UserFluidTable.read("PG", csv.toString(), SOURCE);
         UserFluid fluid = table.at(vol(33));
-        assertThat(density(fluid, 62)).isCloseTo(density(PropyleneGlycol.ashrae(vol(33)), 62), within(0.02));
+        assertThat(density(fluid, 62))
+                .isCloseTo(density(Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(33)), 62), within(0.02));
         assertThat(fluid.lowest()).isEqualTo(celsius(-10));
         assertThat(fluid.name()).isEqualTo("PG 33 vol%");
         assertThatThrownBy(() -> table.at(vol(19)))
