@@ -2,6 +2,7 @@ package org.ullage.examples.compare;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import org.ullage.examples.file.BadFileException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
@@ -19,15 +20,16 @@ abstract class CompareCommand implements Callable<Integer> {
      * Prints the answer.
      *
      * @throws IllegalArgumentException if it is refused
+     * @throws BadFileException if a file cannot be read
      */
-    abstract void answer(PrintWriter out);
+    abstract void answer(PrintWriter out) throws BadFileException;
 
     @Override
     public final Integer call() {
         try {
             answer(spec.commandLine().getOut());
             return ANSWERED;
-        } catch (IllegalArgumentException refusal) {
+        } catch (IllegalArgumentException | BadFileException refusal) {
             spec.commandLine().getErr().println("ullage " + spec.name() + ": " + refusal.getMessage());
             return REFUSED;
         }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ullage.comparison.ConventionShares;
 import org.ullage.comparison.Explanation;
+import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.InputFile;
 import org.ullage.examples.size.LoopFile;
 import org.ullage.method.Method;
 import org.ullage.published.Methods;
@@ -63,8 +65,8 @@ public final class ExplainCommand extends CompareCommand {
     }
 
     @Override
-    void answer(PrintWriter out) {
-        LoopFile.Found loop = OneLoop.read(file, id, in);
+    void answer(PrintWriter out) throws BadFileException {
+        LoopFile.Found loop = new InputFile(file, in).read(stream -> LoopFile.find(stream, id));
         Method first = Methods.named(from);
         Method second = Methods.named(to);
         Explanation explanation = Explanation.between(loop.job(), first, second);

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ullage.comparison.VesselByFluid;
+import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.InputFile;
 import org.ullage.examples.size.LoopFile;
 import org.ullage.fluids.FluidComparison;
 import org.ullage.fluids.Fluids;
@@ -78,7 +80,7 @@ public final class FluidsCommand extends CompareCommand {
     }
 
     @Override
-    void answer(PrintWriter out) {
+    void answer(PrintWriter out) throws BadFileException {
         if (fluid == null) {
             Fluids.known().forEach(out::println);
             return;
@@ -87,7 +89,7 @@ public final class FluidsCommand extends CompareCommand {
         if (file == null) {
             compare(out, chosen);
         } else {
-            inVessels(out, chosen, OneLoop.read(file, id, in));
+            inVessels(out, chosen, new InputFile(file, in).read(stream -> LoopFile.find(stream, id)));
         }
     }
 

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ullage.comparison.MethodComparison;
+import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.InputFile;
 import org.ullage.examples.size.LoopFile;
 import org.ullage.published.Methods;
 import picocli.CommandLine.Command;
@@ -50,7 +52,7 @@ public final class MethodsCommand extends CompareCommand {
     }
 
     @Override
-    void answer(PrintWriter out) {
+    void answer(PrintWriter out) throws BadFileException {
         if (file == null) {
             Methods.all().forEach(method -> {
                 out.println(method.name() + ": " + method);
@@ -58,7 +60,7 @@ public final class MethodsCommand extends CompareCommand {
             });
             return;
         }
-        LoopFile.Found loop = OneLoop.read(file, id, in);
+        LoopFile.Found loop = new InputFile(file, in).read(stream -> LoopFile.find(stream, id));
         MethodComparison comparison = MethodComparison.of(loop.job());
         if (csv) {
             List<List<String>> rows = new ArrayList<>(List.of(MethodComparison.HEADER));

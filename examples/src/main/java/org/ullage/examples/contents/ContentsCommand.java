@@ -3,15 +3,12 @@ package org.ullage.examples.contents;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.InputFile;
 import org.ullage.loop.Contents;
 import org.ullage.quantity.UnitSystem;
 import picocli.CommandLine.Command;
@@ -46,7 +43,6 @@ public final class ContentsCommand implements Callable<Integer> {
     private static final int ANSWERED = 0;
     private static final int LINE_FAILED = 1;
     private static final int UNREADABLE = 2;
-    private static final String STANDARD_INPUT = "-";
 
     private final InputStream in;
 
@@ -55,7 +51,7 @@ public final class ContentsCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", description = "the CSV file; - reads standard input")
-    private String file = STANDARD_INPUT;
+    private String file = InputFile.STANDARD_INPUT;
 
     @Option(
             names = "--units",
@@ -81,28 +77,10 @@ public final class ContentsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            return answer(lines());
-        } catch (NoSuchFileException | InvalidPathException e) {
-            return unreadable("there is no such file");
-        } catch (AccessDeniedException e) {
-            return unreadable("reading it is not permitted");
-        } catch (BadFileException | IOException e) {
-            return unreadable(String.valueOf(e.getMessage()));
-        }
-    }
-
-    private int unreadable(String why) {
-        String name = file.equals(STANDARD_INPUT) ? "standard input" : file;
-        spec.commandLine().getErr().println("ullage contents: " + name + ": " + why);
-        return UNREADABLE;
-    }
-
-    private List<TakeOffLine> lines() throws IOException, BadFileException {
-        if (file.equals(STANDARD_INPUT)) {
-            return TakeOffFile.read(in);
-        }
-        try (InputStream stream = Files.newInputStream(Path.of(file))) {
-            return TakeOffFile.read(stream);
+            return new InputFile(file, in).read(stream -> answer(TakeOffFile.read(stream)));
+        } catch (BadFileException unreadable) {
+            spec.commandLine().getErr().println("ullage contents: " + unreadable.getMessage());
+            return UNREADABLE;
         }
     }
 

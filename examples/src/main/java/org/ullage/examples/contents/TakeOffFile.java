@@ -13,6 +13,7 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.ullage.examples.file.BadFileException;
 import org.ullage.loop.TakeOffRow;
 
 /** Reads the lines of a take-off. */

@@ -1,9 +1,11 @@
 package org.ullage.examples.size;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.ullage.examples.file.BadFileException;
 
 /** Which column stands where. */
 final class Header {
@@ -15,18 +17,31 @@ final class Header {
     }
 
     /**
+     * Reads the header from the first line of a file.
+     *
+     * @throws BadFileException if there is none, or a column is unknown, doubled or missing
+     */
+    static Header read(LogicalLines lines) throws IOException, BadFileException {
+        LogicalLine first = lines.next();
+        if (first == null) {
+            throw new BadFileException("it is empty; it must begin with a header, such as " + Column.words());
+        }
+        return of(first);
+    }
+
+    /**
      * Reads the header.
      *
-     * @throws BadHeaderException if a column is unknown, doubled or missing
+     * @throws BadFileException if a column is unknown, doubled or missing
      */
-    static Header of(LogicalLine line) throws BadHeaderException {
+    static Header of(LogicalLine line) throws BadFileException {
         List<Column> columns = new ArrayList<>();
         for (String name : names(line)) {
             Column column = Column.named(name.strip())
-                    .orElseThrow(() -> new BadHeaderException(
+                    .orElseThrow(() -> new BadFileException(
                             "the header has the unknown column \"" + name + "\"; the columns are " + Column.words()));
             if (columns.contains(column)) {
-                throw new BadHeaderException("the header has the column " + column.word() + " twice; keep one of them");
+                throw new BadFileException("the header has the column " + column.word() + " twice; keep one of them");
             }
             columns.add(column);
         }
@@ -34,18 +49,18 @@ final class Header {
         return new Header(columns);
     }
 
-    private static List<String> names(LogicalLine line) throws BadHeaderException {
+    private static List<String> names(LogicalLine line) throws BadFileException {
         try {
             return line.cells();
         } catch (BadLineException e) {
-            throw new BadHeaderException("the header cannot be read: " + e.getMessage());
+            throw new BadFileException("the header cannot be read: " + e.getMessage());
         }
     }
 
-    private static void requireAll(List<Column> columns) throws BadHeaderException {
+    private static void requireAll(List<Column> columns) throws BadFileException {
         for (Column column : Column.values()) {
             if (column.required() && !columns.contains(column)) {
-                throw new BadHeaderException("the header lacks the column " + column.word()
+                throw new BadFileException("the header lacks the column " + column.word()
                         + "; id, method, vessel, fluid and contents are required");
             }
         }

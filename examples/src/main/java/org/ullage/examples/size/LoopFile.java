@@ -2,6 +2,7 @@ package org.ullage.examples.size;
 
 import java.io.IOException;
 import java.io.InputStream;
+import org.ullage.examples.file.BadFileException;
 import org.ullage.method.Method;
 import org.ullage.method.SizingJob;
 import org.ullage.quantity.UnitSystem;
@@ -27,20 +28,28 @@ public final class LoopFile {
      * @param id the id of the loop
      * @return the first loop with that id
      * @throws IOException if the file cannot be read
-     * @throws IllegalArgumentException if its header cannot be read, no loop has that id or the loop's line cannot be read
+     * @throws BadFileException if its header cannot be read, no loop has that id or the loop's line cannot be read
      */
-    public static Found find(InputStream stream, String id) throws IOException {
+    public static Found find(InputStream stream, String id) throws IOException, BadFileException {
         LogicalLines lines = new LogicalLines(stream);
-        Header header = header(lines);
+        Header header = Header.read(lines);
         LogicalLine line = lines.next();
         while (line != null) {
             if (!line.isBlank() && id(header, line).equals(id)) {
-                LoopCase loop = LoopReader.read(header.line(line, line.cells()));
-                return new Found(loop.method(), loop.job(), loop.units().system());
+                return found(header, line);
             }
             line = lines.next();
         }
-        throw new IllegalArgumentException("no line has the id \"" + id + "\"; give one that stands in the id column");
+        throw new BadFileException("no line has the id \"" + id + "\"; give one that stands in the id column");
+    }
+
+    private static Found found(Header header, LogicalLine line) throws BadFileException {
+        try {
+            LoopCase loop = LoopReader.read(header.line(line, line.cells()));
+            return new Found(loop.method(), loop.job(), loop.units().system());
+        } catch (BadLineException e) {
+            throw new BadFileException(String.valueOf(e.getMessage()));
+        }
     }
 
     /** The id of a line; a line that is out of shape matters only if it is the one that is looked for. */
@@ -49,18 +58,6 @@ public final class LoopFile {
             return header.echo(Column.ID, line.cells()).strip();
         } catch (BadLineException outOfShape) {
             return header.echo(Column.ID, line.roughCells()).strip();
-        }
-    }
-
-    private static Header header(LogicalLines lines) throws IOException {
-        LogicalLine first = lines.next();
-        if (first == null) {
-            throw new IllegalArgumentException("it is empty; it must begin with a header, such as " + Column.words());
-        }
-        try {
-            return Header.of(first);
-        } catch (BadHeaderException e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
         }
     }
 }

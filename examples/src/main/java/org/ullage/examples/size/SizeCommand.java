@@ -3,13 +3,10 @@ package org.ullage.examples.size;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.InputFile;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,7 +35,6 @@ public final class SizeCommand implements Callable<Integer> {
     private static final int ANSWERED = 0;
     private static final int LINE_FAILED = 1;
     private static final int UNREADABLE = 2;
-    private static final String STANDARD_INPUT = "-";
 
     private final InputStream in;
 
@@ -47,7 +43,7 @@ public final class SizeCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Parameters(paramLabel = "FILE", description = "the CSV file; - reads standard input")
-    private String file = STANDARD_INPUT;
+    private String file = InputFile.STANDARD_INPUT;
 
     @Option(
             names = "--workings",
@@ -78,35 +74,16 @@ public final class SizeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            return file.equals(STANDARD_INPUT) ? size(in) : sizeFile();
-        } catch (NoSuchFileException | InvalidPathException e) {
-            return unreadable("there is no such file");
-        } catch (AccessDeniedException e) {
-            return unreadable("reading it is not permitted");
-        } catch (BadHeaderException | IOException e) {
-            return unreadable(String.valueOf(e.getMessage()));
+            return new InputFile(file, in).read(this::size);
+        } catch (BadFileException unreadable) {
+            spec.commandLine().getErr().println("ullage size: " + unreadable.getMessage());
+            return UNREADABLE;
         }
     }
 
-    private int unreadable(String why) {
-        String name = file.equals(STANDARD_INPUT) ? "standard input" : file;
-        spec.commandLine().getErr().println("ullage size: " + name + ": " + why);
-        return UNREADABLE;
-    }
-
-    private int sizeFile() throws IOException, BadHeaderException {
-        try (InputStream stream = Files.newInputStream(Path.of(file))) {
-            return size(stream);
-        }
-    }
-
-    private int size(InputStream stream) throws IOException, BadHeaderException {
+    private int size(InputStream stream) throws IOException, BadFileException {
         LogicalLines lines = new LogicalLines(stream);
-        LogicalLine first = lines.next();
-        if (first == null) {
-            throw new BadHeaderException("it is empty; it must begin with a header, such as " + Column.words());
-        }
-        Header header = Header.of(first);
+        Header header = Header.read(lines);
         if (!workings) {
             return size(header, lines, null);
         }

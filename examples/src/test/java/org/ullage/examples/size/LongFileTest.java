@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.ullage.examples.Program;
+import org.ullage.examples.file.BadFileException;
 
 /** A long file is answered as it is read, so that its length does not matter to the memory. */
 class LongFileTest {
@@ -84,7 +85,7 @@ class LongFileTest {
     }
 
     @Test
-    void answersEachLineBeforeReadingFarAhead() throws IOException, BadHeaderException {
+    void answersEachLineBeforeReadingFarAhead() throws IOException, BadFileException {
         Loops loops = new Loops();
         Rows rows = new Rows(loops);
         LogicalLines lines = new LogicalLines(loops);
@@ -99,7 +100,7 @@ class LongFileTest {
     }
 
     @Test
-    void stopsWhenNobodyReadsTheAnswer() throws IOException, BadHeaderException {
+    void stopsWhenNobodyReadsTheAnswer() throws IOException, BadFileException {
         Loops loops = new Loops();
         LogicalLines lines = new LogicalLines(loops);
         Header.of(lines.next());
