@@ -5,9 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
-import org.ullage.loop.PipeMaterial;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
@@ -59,19 +57,12 @@ public record VesselByFluid(List<Row> rows) implements Serializable {
         List<Row> rows = new ArrayList<>();
         for (LoopFluid fluid : fluids) {
             try {
-                rows.add(new Row(fluid, method.size(with(job, fluid)), ""));
+                rows.add(new Row(fluid, method.size(job.with(job.loop().refilledWith(fluid))), ""));
             } catch (OutOfRangeException | MissingInputException refusal) {
                 rows.add(new Row(fluid, null, String.valueOf(refusal.getMessage())));
             }
         }
         return new VesselByFluid(rows);
-    }
-
-    private static SizingJob with(SizingJob job, LoopFluid fluid) {
-        PipeMaterial pipe = job.loop().pipe();
-        Loop.PipeStep contents = Loop.withContents(job.loop().contents());
-        Loop loop = (pipe == null ? contents.pipeNotStated() : contents.pipe(pipe)).filledWith(fluid);
-        return new SizingJob(loop, job.vessel(), job.temperatures(), job.pressures());
     }
 
     /**

@@ -67,6 +67,27 @@ public final class Loop implements Serializable {
         return fluid;
     }
 
+    /**
+     * The same loop with other contents.
+     *
+     * @param other above zero
+     * @return a copy
+     * @throws OutOfRangeException if the contents are zero or negative
+     */
+    public Loop holding(Volume other) {
+        return new Loop(withContents(other).contents, pipe, fluid);
+    }
+
+    /**
+     * The same loop with another fluid or another model of it.
+     *
+     * @param other the fluid
+     * @return a copy
+     */
+    public Loop refilledWith(LoopFluid other) {
+        return new Loop(contents, pipe, other);
+    }
+
     /** The step that asks for the pipe material. */
     public static final class PipeStep {
 

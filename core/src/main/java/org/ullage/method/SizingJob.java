@@ -20,6 +20,16 @@ public record SizingJob(Loop loop, VesselType vessel, LoopTemperatures temperatu
         implements Serializable {
 
     /**
+     * The same job for another loop.
+     *
+     * @param other the loop
+     * @return a copy
+     */
+    public SizingJob with(Loop other) {
+        return new SizingJob(other, vessel, temperatures, pressures);
+    }
+
+    /**
      * The lowest temperature, for a method that cannot do without.
      *
      * @param neededBy the method's title
