@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Temperature;
 
@@ -21,7 +22,8 @@ public record ThermalStates(
         double hotPascals,
         boolean coldGiven,
         boolean hotGiven,
-        double pipeAlpha) {
+        double pipeAlpha)
+        implements Serializable {
 
     /** Temperature rise in kelvins. */
     double rise() {

@@ -26,7 +26,7 @@ public final class Unit<D> implements Serializable {
     private static final int MOST_DIGITS = 17;
 
     private final String symbol;
-    private final List<String> otherNames;
+    private final String[] otherNames;
     private final double numerator;
     private final double denominator;
     private final double zero;
@@ -47,7 +47,7 @@ public final class Unit<D> implements Serializable {
         this.zero = zero;
         this.siAtZero = siAtZero;
         this.source = source;
-        this.otherNames = List.of(otherNames);
+        this.otherNames = otherNames.clone();
     }
 
     Unit(String symbol, long numerator, long denominator, Source source, String... otherNames) {
@@ -69,7 +69,7 @@ public final class Unit<D> implements Serializable {
      * @return the spellings, may be empty
      */
     public List<String> otherNames() {
-        return otherNames;
+        return List.of(otherNames);
     }
 
     /**
@@ -92,7 +92,7 @@ public final class Unit<D> implements Serializable {
     }
 
     boolean isWritten(String text) {
-        return symbol.equals(text) || otherNames.contains(text);
+        return symbol.equals(text) || otherNames().contains(text);
     }
 
     double toSi(double number) {
