@@ -54,6 +54,19 @@ public enum Convention {
             return to.with(from.reserve());
         }
     },
+    /** What is counted as turned to vapour in a solar loop. */
+    VAPOUR("vapour in stagnation") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            Constant least = method.leastVolumePerWater();
+            return method.vapour() + (least == null ? "" : ", at least " + least.value() + " x the water taken in");
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.withVapourOf(from);
+        }
+    },
     /** How the cold pressure follows from the static head. */
     COLD_PRESSURE("cold pressure") {
         @Override

@@ -18,11 +18,14 @@ public final class Loop implements Serializable {
     private final Volume contents;
     private final @Nullable PipeMaterial pipe;
     private final LoopFluid fluid;
+    private final @Nullable StagnationContents stagnation;
 
-    private Loop(Volume contents, @Nullable PipeMaterial pipe, LoopFluid fluid) {
+    private Loop(
+            Volume contents, @Nullable PipeMaterial pipe, LoopFluid fluid, @Nullable StagnationContents stagnation) {
         this.contents = contents;
         this.pipe = pipe;
         this.fluid = fluid;
+        this.stagnation = stagnation;
     }
 
     /**
@@ -75,7 +78,7 @@ public final class Loop implements Serializable {
      * @throws OutOfRangeException if the contents are zero or negative
      */
     public Loop holding(Volume other) {
-        return new Loop(withContents(other).contents, pipe, fluid);
+        return new Loop(withContents(other).contents, pipe, fluid, stagnation);
     }
 
     /**
@@ -85,7 +88,26 @@ public final class Loop implements Serializable {
      * @return a copy
      */
     public Loop refilledWith(LoopFluid other) {
-        return new Loop(contents, pipe, other);
+        return new Loop(contents, pipe, other, stagnation);
+    }
+
+    /**
+     * The same loop as a solar one that may stand still in the sun.
+     *
+     * @param boiling what may turn to vapour
+     * @return a copy
+     */
+    public Loop stagnating(StagnationContents boiling) {
+        return new Loop(contents, pipe, fluid, boiling);
+    }
+
+    /**
+     * What may turn to vapour in stagnation.
+     *
+     * @return the contents, or null if the loop is not a solar one or they were not given
+     */
+    public @Nullable StagnationContents stagnation() {
+        return stagnation;
     }
 
     /** The step that asks for the pipe material. */
@@ -162,7 +184,7 @@ public final class Loop implements Serializable {
          * @return the loop
          */
         public Loop filledWith(LoopFluid fluid) {
-            return new Loop(contents, pipe, fluid);
+            return new Loop(contents, pipe, fluid, null);
         }
     }
 }

@@ -132,6 +132,24 @@ public final class Method implements Serializable {
     }
 
     /**
+     * What is counted as turned to vapour in a solar loop that stands still.
+     *
+     * @return the convention
+     */
+    public VapourAllowance vapour() {
+        return conventions.vapour();
+    }
+
+    /**
+     * The least nominal volume for each volume of water taken in, whatever the pressures are.
+     *
+     * @return the limit, or null if the rule has none
+     */
+    public @Nullable Constant leastVolumePerWater() {
+        return conventions.leastVolumePerWater();
+    }
+
+    /**
      * How the cold pressure follows from the static head.
      *
      * @return the convention
@@ -247,6 +265,19 @@ public final class Method implements Serializable {
     }
 
     /**
+     * A copy that counts vapour, and the least volume for the water taken in, as another method does.
+     *
+     * @param other the method to take both from
+     * @return the copy
+     */
+    public Method withVapourOf(Method other) {
+        return new MethodBuilder(this, conventions)
+                .vapour(other.vapour())
+                .leastVolumePerWater(other.leastVolumePerWater())
+                .build();
+    }
+
+    /**
      * A copy with another cold pressure.
      *
      * @param coldPressure the convention
@@ -318,7 +349,8 @@ public final class Method implements Serializable {
     public String toString() {
         return title() + "\n  hot means: " + hotBasis() + "\n  expansion: " + expansion()
                 + "\n  pipe credit: "
-                + pipeCredit() + "\n  reserve: " + reserve() + "\n  cold pressure: " + coldPressure()
+                + pipeCredit() + "\n  reserve: " + reserve() + "\n  vapour: " + vapour() + "\n  cold pressure: "
+                + coldPressure()
                 + "\n  final pressure: " + finalPressure();
     }
 }

@@ -26,6 +26,8 @@ public final class MethodBuilder {
     private @Nullable ExpansionRule expansion;
     private @Nullable PipeCredit pipeCredit;
     private WaterReserve reserve = WaterReserve.NONE;
+    private VapourAllowance vapour = VapourAllowance.NONE;
+    private @Nullable Constant leastVolumePerWater;
     private @Nullable ColdPressureRule coldPressure;
     private @Nullable FinalPressureRule finalPressure;
     private @Nullable ChargeRule charge;
@@ -46,6 +48,8 @@ public final class MethodBuilder {
         expansion = method.expansion();
         pipeCredit = method.pipeCredit();
         reserve = method.reserve();
+        vapour = method.vapour();
+        leastVolumePerWater = method.leastVolumePerWater();
         coldPressure = method.coldPressure();
         finalPressure = method.finalPressure();
         charge = parts.charge();
@@ -113,6 +117,28 @@ public final class MethodBuilder {
      */
     public MethodBuilder reserve(WaterReserve reserve) {
         this.reserve = reserve;
+        return this;
+    }
+
+    /**
+     * Sets what counts as turned to vapour; nothing if not set.
+     *
+     * @param vapour the convention
+     * @return this builder
+     */
+    public MethodBuilder vapour(VapourAllowance vapour) {
+        this.vapour = vapour;
+        return this;
+    }
+
+    /**
+     * Sets the least nominal volume for each volume of water taken in; none if not set.
+     *
+     * @param least the limit
+     * @return this builder
+     */
+    public MethodBuilder leastVolumePerWater(@Nullable Constant least) {
+        this.leastVolumePerWater = least;
         return this;
     }
 
@@ -213,6 +239,8 @@ public final class MethodBuilder {
                 required(expansion, "an expansion rule"),
                 required(pipeCredit, "a pipe credit"),
                 reserve,
+                vapour,
+                leastVolumePerWater,
                 required(coldPressure, "a cold pressure rule"),
                 required(finalPressure, "a final pressure rule"),
                 charge,

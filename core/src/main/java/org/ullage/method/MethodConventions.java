@@ -21,6 +21,8 @@ record MethodConventions(
         ExpansionRule expansion,
         PipeCredit pipeCredit,
         WaterReserve reserve,
+        VapourAllowance vapour,
+        @Nullable Constant leastVolumePerWater,
         ColdPressureRule coldPressure,
         FinalPressureRule finalPressure,
         @Nullable ChargeRule charge,

@@ -47,7 +47,7 @@ public final class Sizing implements Serializable {
      * @return the volume, above zero
      */
     public Volume requiredVolume() {
-        return Volume.ofSi((numbers.expansion + numbers.reserve) * numbers.volumePerWater());
+        return Volume.ofSi(numbers.water() * numbers.volumePerWater());
     }
 
     /**
@@ -56,7 +56,7 @@ public final class Sizing implements Serializable {
      * @return the volume
      */
     public Volume gasLawVolume() {
-        return Volume.ofSi((numbers.expansion + numbers.reserve) * numbers.gasVolumePerWater);
+        return Volume.ofSi(numbers.water() * numbers.gasVolumePerWater);
     }
 
     /**
@@ -92,12 +92,21 @@ public final class Sizing implements Serializable {
     }
 
     /**
-     * Water the vessel must take in all between cold and final pressure: net expansion and reserve.
+     * Liquid that vapour pushes out of a solar loop in stagnation, as the method counts it.
+     *
+     * @return the volume, zero if the method is not for loops that boil
+     */
+    public Volume vapourVolume() {
+        return Volume.ofSi(numbers.vapour);
+    }
+
+    /**
+     * Water the vessel must take in all between cold and final pressure: net expansion, reserve and what vapour pushes out.
      *
      * @return the volume
      */
     public Volume acceptanceVolume() {
-        return Volume.ofSi(numbers.expansion + numbers.reserve);
+        return Volume.ofSi(numbers.water());
     }
 
     /**

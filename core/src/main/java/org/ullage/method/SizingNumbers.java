@@ -31,6 +31,7 @@ final class SizingNumbers implements Serializable {
     final double gasVolumePerWater;
     final double limitVolumePerWater;
     final double reserve;
+    final double vapour;
 
     SizingNumbers(Method method, SizingJob job) {
         this.method = method;
@@ -41,7 +42,7 @@ final class SizingNumbers implements Serializable {
             this.gasVolumePerWater = allowance == null ? 1 : allowance.value();
             this.limitVolumePerWater = 1;
         } else {
-            this.gasVolumePerWater = GasLaw.volumePerWater(pressures.charge, pressures.cold, pressures.last);
+            this.gasVolumePerWater = gasVolumePerWater();
             this.limitVolumePerWater = limitVolumePerWater();
         }
         this.states = states();
@@ -51,8 +52,15 @@ final class SizingNumbers implements Serializable {
         this.creditFraction = method.pipeCredit().fraction(states.pipeAlpha(), states.rise());
         double contents = job.loop().contents().si();
         this.expansion = contents * (expansionFraction - creditFraction);
+        this.vapour = method.vapour().cubicMetres(job.loop().stagnation(), method.title());
         requireExpansion();
         this.reserve = method.reserve().cubicMetres(contents, expansion, volumePerWater());
+    }
+
+    private double gasVolumePerWater() {
+        double byGas = GasLaw.volumePerWater(pressures.charge, pressures.cold, pressures.last);
+        Constant least = method.leastVolumePerWater();
+        return least == null ? byGas : Math.max(byGas, least.value());
     }
 
     /** Nominal volume for each unit of water taken in, by the acceptance limit: what is in already when cold counts too. */
@@ -93,7 +101,8 @@ final class SizingNumbers implements Serializable {
 
     /** A model without pressure dependence, and a rule without densities, would not notice that the loop boils. */
     private void requireLiquid(LoopFluid fluid) {
-        if (job.vessel().kind() == VesselKind.OPEN && method.expansion().coversBoilingAtTheTank()) {
+        if (method.vapour().isForBoilingLoops()
+                || (job.vessel().kind() == VesselKind.OPEN && method.expansion().coversBoilingAtTheTank())) {
             return;
         }
         if (!fluid.isLiquidSi(states.hotKelvins(), pressures.last)) {
@@ -109,7 +118,7 @@ final class SizingNumbers implements Serializable {
     }
 
     private void requireExpansion() {
-        if (!(expansion > 0)) {
+        if (!(expansion + vapour > 0)) {
             throw new OutOfRangeException(
                     "net expansion",
                     Volume.ofSi(expansion).text(UnitSystem.SI),
@@ -117,6 +126,11 @@ final class SizingNumbers implements Serializable {
                     "between these temperatures the pipes grow as much as the fluid, or water is near its densest (4 degC):"
                             + " check the temperatures and the pipe material");
         }
+    }
+
+    /** All water the vessel must take. */
+    double water() {
+        return expansion + reserve + vapour;
     }
 
     /** Nominal volume for each unit of water taken in: the larger of what gas law and acceptance limit ask for. */

@@ -3,6 +3,7 @@ package org.ullage.method;
 import java.util.ArrayList;
 import java.util.List;
 import org.ullage.loop.PipeMaterial;
+import org.ullage.loop.StagnationContents;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
@@ -117,16 +118,21 @@ final class SizingWorkings {
                 BALANCE));
         Volume reserve = Volume.ofSi(numbers.reserve);
         steps.add(method.reserve().step(contents, expansion, numbers.volumePerWater(), reserve));
+        List<Term> parts = new ArrayList<>(List.of(Term.of("V_e", expansion), Term.of("V_wr", reserve)));
+        StagnationContents boiling = job.loop().stagnation();
+        String sum = "V_e + V_wr";
+        if (boiling != null && method.vapour().isForBoilingLoops()) {
+            Volume vapour = Volume.ofSi(numbers.vapour);
+            steps.add(method.vapour().step(boiling, vapour));
+            parts.add(Term.of("V_vap", vapour));
+            sum += " + V_vap";
+        }
         steps.add(new Step(
-                "water the vessel must take (acceptance volume)",
-                "V_e + V_wr",
-                List.of(Term.of("V_e", expansion), Term.of("V_wr", reserve)),
-                Term.of("V_x", water()),
-                BALANCE));
+                "water the vessel must take (acceptance volume)", sum, parts, Term.of("V_x", water()), BALANCE));
     }
 
     private Volume water() {
-        return Volume.ofSi(numbers.expansion + numbers.reserve);
+        return Volume.ofSi(numbers.water());
     }
 
     private void addOpenTank() {
@@ -146,12 +152,19 @@ final class SizingWorkings {
         Term charge = Term.of("p_0", numbers.chargeAbsolute());
         Term cold = Term.of("p_i", numbers.coldAbsolute());
         Term gas = Term.of("V_gas", Volume.ofSi(water().si() * numbers.gasVolumePerWater));
+        List<Term> terms = new ArrayList<>(List.of(water, charge, cold, Term.of("p_f", numbers.finalAbsolute())));
+        Constant least = method.leastVolumePerWater();
+        if (least != null) {
+            terms.add(Term.of(least));
+        }
         steps.add(new Step(
                 "nominal volume by the gas law",
-                "V_x / (p_0 / p_i - p_0 / p_f)",
-                List.of(water, charge, cold, Term.of("p_f", numbers.finalAbsolute())),
+                least == null
+                        ? "V_x / (p_0 / p_i - p_0 / p_f)"
+                        : "V_x * max(1 / (p_0 / p_i - p_0 / p_f), " + least.symbol() + ")",
+                terms,
                 gas,
-                GasLaw.SOURCE));
+                least == null ? GasLaw.SOURCE : least.source()));
         VolumeFraction limit = job.vessel().acceptanceLimit();
         if (limit == null) {
             steps.add(new Step(

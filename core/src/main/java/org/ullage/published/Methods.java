@@ -24,6 +24,8 @@ import org.ullage.quantity.OutOfRangeException;
  * {@link #DTU_65_11}</td></tr>
  * <tr><td>open tanks</td><td>{@link #PRACTICE_FR_OPEN}, {@link #PRACTICE_HU_OPEN}, {@link #PRACTICE_CN_OPEN},
  * {@link #PRACTICE_CN_OPEN_HEATING}; {@link #ASHRAE} has them too</td></tr>
+ * <tr><td>solar loops that boil</td><td>{@link #IDAE_022}, {@link #UFC_3_440_01}, {@link #EN_12977_1}, {@link
+ * #PRACTICE_FR_SOLAR}</td></tr>
  * <tr><td>this library's own</td><td>{@link #MASS_BALANCE}</td></tr>
  * </table>
  */
@@ -110,6 +112,18 @@ public final class Methods {
     /** Open tank, Chinese heating factors by flow temperature (95, 110, 130 degC) at 70 degC return. */
     public static final Method PRACTICE_CN_OPEN_HEATING = OpenTankMethods.CHINA_HEATING;
 
+    /** IDAE guide 022, solar loops: 8.5 % of the contents, collectors and the pipe above them, 3 L. */
+    public static final Method IDAE_022 = SolarMethods.IDAE;
+
+    /** UFC 3-440-01, solar loops: collectors and the pipe at or above them, nothing else; charge below the fill pressure. */
+    public static final Method UFC_3_440_01 = SolarMethods.UFC;
+
+    /** EN 12977-1 as read in a professional sheet, solar loops: 8.5 % of the contents, the collectors, 3 L. */
+    public static final Method EN_12977_1 = SolarMethods.EN_12977;
+
+    /** A French sheet for solar loops: 8.5 % of the contents, 1.1 times the collectors, 3 L. */
+    public static final Method PRACTICE_FR_SOLAR = SolarMethods.FRANCE;
+
     /** Mass balance: this library's own model, the yardstick for the rest. */
     public static final Method MASS_BALANCE = MassBalanceMethod.METHOD;
 
@@ -140,6 +154,10 @@ public final class Methods {
             PRACTICE_HU_OPEN,
             PRACTICE_CN_OPEN,
             PRACTICE_CN_OPEN_HEATING,
+            IDAE_022,
+            UFC_3_440_01,
+            EN_12977_1,
+            PRACTICE_FR_SOLAR,
             MASS_BALANCE);
 
     private Methods() {}

@@ -34,7 +34,7 @@ class ExplanationTest {
 
     static List<Method[]> pairs() {
         List<Method> methods =
-                Methods.all().stream().filter(ExplanationTest::answers).toList();
+                Jobs.methods().stream().filter(ExplanationTest::answers).toList();
         return methods.stream()
                 .flatMap(first -> methods.stream().map(second -> new Method[] {first, second}))
                 .toList();

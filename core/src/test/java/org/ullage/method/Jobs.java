@@ -1,10 +1,12 @@
 package org.ullage.method;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
 import org.ullage.loop.LoopTemperatures;
 import org.ullage.pressure.PressureInputs;
+import org.ullage.published.Methods;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.Temperature;
@@ -19,6 +21,13 @@ public final class Jobs {
             PressureInputs.NONE.withStaticHead(Length.metres(10)).withReliefSetting(GaugePressure.bar(3));
 
     private Jobs() {}
+
+    /** The methods for loops that do not boil; those for solar loops need what the collectors hold and have tests of their own. */
+    public static List<Method> methods() {
+        return Methods.all().stream()
+                .filter(method -> method.vapour().equals(VapourAllowance.NONE))
+                .toList();
+    }
 
     public static SizingJob steel(LoopFluid fluid, VesselType vessel, @Nullable Temperature cold, Temperature hot) {
         return new SizingJob(loop(fluid), vessel, LoopTemperatures.between(cold, hot), HOUSE_BLOCK);

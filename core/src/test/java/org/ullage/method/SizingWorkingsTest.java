@@ -23,7 +23,7 @@ class SizingWorkingsTest {
     private static final Temperature EIGHTY = Temperature.celsius(80);
 
     static List<Method> methods() {
-        return Methods.all();
+        return Jobs.methods();
     }
 
     @ParameterizedTest

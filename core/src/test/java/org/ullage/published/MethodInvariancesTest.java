@@ -47,7 +47,7 @@ class MethodInvariancesTest {
     private static final double ROUNDING = 1e-12;
 
     static List<Method> methods() {
-        return Methods.all();
+        return Jobs.methods();
     }
 
     @ParameterizedTest

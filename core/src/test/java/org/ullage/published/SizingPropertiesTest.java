@@ -12,6 +12,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopTemperatures;
+import org.ullage.method.Jobs;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
@@ -36,12 +37,12 @@ class SizingPropertiesTest {
 
     @Provide
     Arbitrary<Method> methods() {
-        return Arbitraries.of(Methods.all());
+        return Arbitraries.of(Jobs.methods());
     }
 
     @Provide
     Arbitrary<Method> closedVesselMethods() {
-        return Arbitraries.of(Methods.all()).filter(method -> method.kinds().contains(VesselKind.BLADDER));
+        return Arbitraries.of(Jobs.methods()).filter(method -> method.kinds().contains(VesselKind.BLADDER));
     }
 
     @Property
