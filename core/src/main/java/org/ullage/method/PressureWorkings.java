@@ -3,6 +3,7 @@ package org.ullage.method;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ullage.pressure.FinalPressureRule;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.pressure.VesselPlace;
 import org.ullage.provenance.Source;
@@ -98,9 +99,8 @@ final class PressureWorkings {
         List<Term> terms = new ArrayList<>();
         List<String> limits = new ArrayList<>();
         if (setting != null) {
-            double pascals = numbers.method
-                    .finalPressure()
-                    .pascals(setting.si(), numbers.ambientPressure().si());
+            double pascals =
+                    finalRule().pascals(setting.si(), numbers.ambientPressure().si());
             Term atValve = Term.of("p_valve", AbsolutePressure.ofSi(pascals));
             steps.add(finalByRule(setting, atValve));
             terms.addAll(List.of(atValve, Term.of("d_valve", shift)));
@@ -120,8 +120,12 @@ final class PressureWorkings {
                 PLACE));
     }
 
+    private FinalPressureRule finalRule() {
+        return given.finalRule(numbers.method.finalPressure());
+    }
+
     private Step finalByRule(GaugePressure setting, Term result) {
-        return numbers.method.finalPressure().step(setting, numbers.ambientPressure(), result);
+        return finalRule().step(setting, numbers.ambientPressure(), result);
     }
 
     private void addCharge() {

@@ -88,7 +88,7 @@ final class SizingPressures implements Serializable {
         }
         double byValve = setting == null
                 ? Double.POSITIVE_INFINITY
-                : method.finalPressure().pascals(setting.si(), ambient) + place.valveToVesselPascals();
+                : given.finalRule(method.finalPressure()).pascals(setting.si(), ambient) + place.valveToVesselPascals();
         return Math.min(byValve, limit + ambient);
     }
 

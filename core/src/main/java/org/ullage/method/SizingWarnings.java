@@ -2,6 +2,7 @@ package org.ullage.method;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ullage.loop.LoopFluid;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.pressure.StaticHead;
 import org.ullage.provenance.Source;
@@ -28,6 +29,7 @@ final class SizingWarnings {
         warnings.addAll(numbers.method.expansion().warnings(numbers.job.loop().fluid(), numbers.states));
         if (numbers.job.vessel().kind() != VesselKind.OPEN) {
             addVacuumAtTop(numbers, warnings);
+            addFlashingAtTop(numbers, warnings);
             warnings.addAll(FixedPressures.warnings(numbers.method, numbers.job.pressures()));
         }
         numbers.method.remarks().stream()
@@ -71,6 +73,28 @@ final class SizingWarnings {
                     "The cold pressure " + stated.text(UnitSystem.SI) + " does not reach the top of the loop, "
                             + head.text(UnitSystem.SI) + " above: there the loop would be under vacuum and draw air.",
                     HYDROSTATIC));
+        }
+    }
+
+    /** The hottest water may pass the top while the loop as a whole is still near its cold pressure. */
+    private static void addFlashingAtTop(SizingNumbers numbers, List<Caution> warnings) {
+        Length head = numbers.job.pressures().staticHead();
+        if (head == null
+                || !numbers.states.hotGiven()
+                || numbers.method.vapour().isForBoilingLoops()) {
+            return;
+        }
+        double top = numbers.pressures.cold
+                - StaticHead.of(head).si()
+                - numbers.job.pressures().place().coldRaisePascals();
+        LoopFluid fluid = numbers.job.loop().fluid();
+        if (!(top > 0) || !fluid.isLiquidSi(numbers.states.hotKelvins(), top)) {
+            warnings.add(new Caution(
+                    "At the top of the loop the fluid may flash to vapour at "
+                            + TemperatureRange.both(numbers.states.hot()) + ", where its vapour pressure is "
+                            + fluid.vapourPressure(numbers.states.hot()).text(UnitSystem.SI)
+                            + ": raise the cold pressure.",
+                    fluid.vapourPressureSource()));
         }
     }
 }

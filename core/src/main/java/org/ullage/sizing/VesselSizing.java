@@ -6,11 +6,13 @@ import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
 import org.ullage.pressure.PressureInputs;
+import org.ullage.pressure.VesselPlace;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.PressureDifference;
 import org.ullage.quantity.Temperature;
 import org.ullage.vessel.VesselType;
 
@@ -149,6 +151,18 @@ public final class VesselSizing {
         }
 
         /**
+         * Stays below the relief setting by what the valve's instructions ask for, which beats the method's own margin.
+         *
+         * @param setting gauge pressure at which the relief valve is set to open
+         * @param margin how far to stay below it
+         * @return the step that asks for the method
+         */
+        public MethodStep reliefValve(GaugePressure setting, PressureDifference margin) {
+            return new MethodStep(
+                    with(job, job.pressures().withReliefSetting(setting).withReliefMargin(margin)));
+        }
+
+        /**
          * Takes the final pressure at the vessel as it is; no margin is taken off.
          *
          * @param pressure gauge pressure
@@ -186,6 +200,16 @@ public final class VesselSizing {
          */
         public MethodStep preCharge(GaugePressure charge) {
             return new MethodStep(with(job, job.pressures().withPreCharge(charge)));
+        }
+
+        /**
+         * Where the vessel stands, if not at the level of the relief valve or with an effect of the pump.
+         *
+         * @param where heights and pump effects
+         * @return this step with it
+         */
+        public MethodStep place(VesselPlace where) {
+            return new MethodStep(with(job, job.pressures().withPlace(where)));
         }
 
         /**

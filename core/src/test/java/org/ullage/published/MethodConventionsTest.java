@@ -20,6 +20,7 @@ import org.ullage.method.SizingJob;
 import org.ullage.method.TestFluid;
 import org.ullage.method.WaterReserve;
 import org.ullage.pressure.PressureInputs;
+import org.ullage.pressure.VesselPlace;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
@@ -27,7 +28,9 @@ import org.ullage.quantity.Length;
 import org.ullage.quantity.LinearExpansion;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.PressureDifference;
 import org.ullage.quantity.Temperature;
+import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
@@ -294,6 +297,46 @@ class MethodConventionsTest {
         assertThatThrownBy(() -> Methods.ASHRAE.size(job))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("net expansion");
+    }
+
+    @Test
+    void warningWhenTheTopMayFlash() {
+        // at 110 degC the test water boils at 1.43 bar; at the top there is 4 psi above the air when cold
+        SizingJob hot = job(VesselType.bladder(), TEN, Temperature.celsius(110));
+        SizingJob wide = Jobs.with(hot, Jobs.HOUSE_BLOCK.withReliefSetting(GaugePressure.bar(6)));
+        assertThat(texts(Methods.ASHRAE.size(wide))).anyMatch(text -> text.contains("may flash to vapour"));
+        assertThat(texts(size(Methods.ASHRAE, VesselType.bladder()))).noneMatch(text -> text.contains("flash"));
+    }
+
+    @Test
+    void marginOfTheValvesInstructionsBeatsEveryRule() {
+        PressureInputs own = Jobs.HOUSE_BLOCK.withReliefMargin(PressureDifference.bar(0.4));
+        for (Method method : List.of(Methods.ASHRAE, Methods.EN_12828, Methods.RACCOLTA_R)) {
+            Sizing sizing = method.size(Jobs.with(job(VesselType.bladder(), TEN, EIGHTY), own));
+            assertThat(sizing.finalPressure().in(Units.BAR)).isCloseTo(2.6, within(1e-9));
+            assertThat(sizing.workings().text(UnitSystem.SI)).contains("3 bar - 0.4 bar");
+        }
+    }
+
+    @Test
+    void valvePumpAndWeakestPartAreTakenToTheVessel() {
+        // a component rated 1034 kPa, 255.06 kPa of pump head between it and the valve, as in a project sheet after the
+        // handbook
+        VesselPlace place = VesselPlace.AT_VALVE
+                .withValveAbove(Length.metres(5))
+                .withPumpAtValve(PressureDifference.bar(0.3))
+                .withPumpAtTop(PressureDifference.bar(-0.2))
+                .withWeakest(new VesselPlace.WeakestPart(
+                        GaugePressure.kilopascals(1034), Length.metres(0), PressureDifference.kilopascals(255.06)));
+        Sizing byValve = Methods.RACCOLTA_R.size(
+                Jobs.with(job(VesselType.bladder(), TEN, EIGHTY), Jobs.HOUSE_BLOCK.withPlace(place)));
+        assertThat(byValve.finalPressure().in(Units.BAR)).isCloseTo(3 + 0.4903325 - 0.3, within(1e-9));
+        assertThat(byValve.coldPressure().in(Units.BAR)).isCloseTo(HEAD + 0.15 + 0.2, within(1e-9));
+        Sizing byPart = Methods.RACCOLTA_R.size(Jobs.with(
+                job(VesselType.bladder(), TEN, EIGHTY),
+                Jobs.HOUSE_BLOCK.withReliefSetting(null).withPlace(place)));
+        assertThat(byPart.finalPressure().in(Units.KILOPASCAL)).isCloseTo(778.94, within(1e-6));
+        assertThat(byPart.workings().text(UnitSystem.SI)).contains("p_weak + p_a");
     }
 
     @Test
