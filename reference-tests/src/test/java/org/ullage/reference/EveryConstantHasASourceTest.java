@@ -30,6 +30,7 @@ class EveryConstantHasASourceTest {
             Map.entry("DensitySurface.SAME_KNOT", "rows that count as one"),
             Map.entry("Digits.PLAIN_FROM", "where printing turns scientific"),
             Map.entry("Digits.PLAIN_TO", "where printing turns scientific"),
+            Map.entry("FillPlan.POINTS", "points a search looks at"),
             Map.entry("FluidSeries.MOST_INTERVALS", "bounds the memory of a series"),
             Map.entry("GasLaw.ROUNDING", "rounding of a pressure"),
             Map.entry("PiecewiseCubic.FEWEST_FOR_AKIMA", "needed by the spline"),

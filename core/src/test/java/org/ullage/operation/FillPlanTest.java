@@ -1,0 +1,78 @@
+package org.ullage.operation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.ullage.method.Jobs;
+import org.ullage.method.Sizing;
+import org.ullage.method.TestFluid;
+import org.ullage.published.Methods;
+import org.ullage.quantity.MissingInputException;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Temperature;
+import org.ullage.quantity.UnitSystem;
+import org.ullage.quantity.Units;
+import org.ullage.quantity.Volume;
+import org.ullage.vessel.GasLaw;
+import org.ullage.vessel.VesselType;
+
+/** The test fluid has v = 0.001 (1 + 0.0005 t), so 1000 L change by 1000 (0.0005 dt)/(1 + 0.0005 t). */
+class FillPlanTest {
+
+    private static final Temperature SIX = Temperature.celsius(6);
+    private static final Temperature THIRTY_FIVE = Temperature.celsius(35);
+
+    private static Sizing chilled() {
+        return Methods.EN_12828.size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), SIX, THIRTY_FIVE));
+    }
+
+    @Test
+    void chilledLoopFilledWarmPutsItsContractionIntoTheVessel() {
+        Sizing sizing = chilled();
+        FillPlan plan = FillPlan.of(sizing, Volume.litres(100), Temperature.celsius(20));
+        assertThat(plan.contraction().in(Units.LITRE)).isCloseTo(1000 * 0.007 / 1.01, within(1e-9));
+        assertThat(plan.expansion().in(Units.LITRE)).isCloseTo(1000 * 0.0075 / 1.01, within(1e-9));
+        double inVessel = GasLaw.waterInVessel(
+                        Volume.litres(100),
+                        sizing.preCharge().absolute(sizing.atmosphere()),
+                        plan.window().lowest())
+                .in(Units.LITRE);
+        assertThat(inVessel).isCloseTo(sizing.reserveVolume().in(Units.LITRE) + 1000 * 0.007 / 1.01, within(1e-9));
+        assertThat(plan.text(UnitSystem.SI)).startsWith("fill to between ");
+    }
+
+    @Test
+    void filledColdThereIsNoContractionToCome() {
+        FillPlan plan = FillPlan.of(chilled(), Volume.litres(100), SIX);
+        assertThat(plan.contraction()).isEqualTo(Volume.litres(0));
+        assertThat(plan.expansion().in(Units.LITRE)).isCloseTo(1000 * 0.0145 / 1.003, within(1e-9));
+        assertThat(FillPlan.of(chilled(), Volume.litres(100), THIRTY_FIVE).lowest())
+                .isGreaterThan(plan.lowest());
+    }
+
+    @Test
+    void smallVesselLeavesNoWindow() {
+        FillPlan plan = FillPlan.of(chilled(), Volume.litres(25), Temperature.celsius(20));
+        assertThat(plan.window().isOpen()).isFalse();
+        assertThat(plan.text(UnitSystem.SI)).startsWith("no fill pressure will do");
+    }
+
+    @Test
+    void fillTemperatureOutsideTheLoopsRangeIsRefused() {
+        assertThatThrownBy(() -> FillPlan.of(chilled(), Volume.litres(100), Temperature.celsius(40)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("fill temperature 40 degC")
+                .hasMessageContaining("35 degC");
+    }
+
+    @Test
+    void bothEndsMustBeKnown() {
+        Sizing hotOnly =
+                Methods.EN_12828.size(Jobs.steel(TestFluid.WATER, VesselType.bladder(), null, Temperature.celsius(80)));
+        assertThatThrownBy(() -> FillPlan.of(hotOnly, Volume.litres(100), Temperature.celsius(20)))
+                .isInstanceOf(MissingInputException.class)
+                .hasMessageContaining("lowest temperature");
+    }
+}
