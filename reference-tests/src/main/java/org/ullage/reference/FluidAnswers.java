@@ -21,7 +21,8 @@ final class FluidAnswers {
                 Optional.of(
                         Answer.of(specificVolume(question, Input.TEMPERATURE).density()));
             case SATURATION_PRESSURE ->
-                Optional.of(Answer.of(Fluids.of(question).vapourPressure(question.temperature(Input.TEMPERATURE))));
+                Optional.of(
+                        Answer.of(QuestionFluid.of(question).vapourPressure(question.temperature(Input.TEMPERATURE))));
             case SATURATION_TEMPERATURE ->
                 Optional.of(Answer.of(Temperature.kelvins(Iapws97.saturationTemperature(
                         question.absolutePressure(Input.PRESSURE).si()))));
@@ -52,7 +53,7 @@ final class FluidAnswers {
     }
 
     private static SpecificVolume specificVolume(Question question, Input temperature) {
-        LoopFluid fluid = Fluids.of(question);
+        LoopFluid fluid = QuestionFluid.of(question);
         Temperature at = question.temperature(temperature);
         return question.text(Input.PRESSURE).equals(AT_SATURATION)
                 ? fluid.specificVolume(at, fluid.vapourPressure(at))

@@ -75,7 +75,7 @@ final class MethodAnswers {
 
     private static Loop loop(Question question) {
         Loop.PipeStep loop = Loop.withContents(question.volume(Input.CONTENTS));
-        LoopFluid fluid = Fluids.of(question);
+        LoopFluid fluid = QuestionFluid.of(question);
         if (!question.has(Input.PIPE)) {
             return loop.pipeNotStated().filledWith(fluid);
         }
