@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 public enum Asked {
     /** Smallest nominal volume of the vessel. */
     REQUIRED_VOLUME("required volume", Measure.VOLUME),
+    /** What a length of pipe holds. */
+    PIPE_CONTENTS("pipe contents", Measure.VOLUME),
     /** What the loop's fluid gains between cold and hot, less the pipe credit if the method takes one. */
     NET_EXPANSION("net expansion", Measure.VOLUME),
     /** What the vessel must take in all: net expansion and reserve. */

@@ -47,7 +47,17 @@ public enum Input {
     /** Water that the vessel takes in. */
     WATER,
     /** Nominal volume of a given vessel. */
-    NOMINAL_VOLUME;
+    NOMINAL_VOLUME,
+    /** Contents of solar collectors that may boil empty. */
+    COLLECTORS,
+    /** Contents of the pipes at and above them. */
+    COLLECTOR_PIPE,
+    /** Pipe standard, such as {@code ASME B36.10 Sch 40}. */
+    STANDARD,
+    /** Pipe size, as the standard writes it. */
+    SIZE,
+    /** Length of pipe. */
+    LENGTH;
 
     /**
      * The name in the case files.

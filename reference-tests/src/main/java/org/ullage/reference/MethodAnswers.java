@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
 import org.ullage.loop.LoopTemperatures;
+import org.ullage.loop.StagnationContents;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
@@ -74,6 +75,14 @@ final class MethodAnswers {
     }
 
     private static Loop loop(Question question) {
+        Loop loop = ordinaryLoop(question);
+        return question.has(Input.COLLECTORS)
+                ? loop.stagnating(new StagnationContents(
+                        question.volume(Input.COLLECTORS), question.volume(Input.COLLECTOR_PIPE)))
+                : loop;
+    }
+
+    private static Loop ordinaryLoop(Question question) {
         Loop.PipeStep loop = Loop.withContents(question.volume(Input.CONTENTS));
         LoopFluid fluid = QuestionFluid.of(question);
         if (!question.has(Input.PIPE)) {

@@ -18,6 +18,8 @@ public final class ReferenceCases {
             "raccolta-r.csv",
             "methods-compared.csv",
             "national-practice.csv",
+            "solar.csv",
+            "pipe-contents.csv",
             "gas-law.csv",
             "glycol-expansion.csv",
             "glycol-density.csv",

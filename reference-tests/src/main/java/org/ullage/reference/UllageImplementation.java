@@ -1,6 +1,8 @@
 package org.ullage.reference;
 
 import java.util.Optional;
+import org.ullage.loop.PipeStandard;
+import org.ullage.quantity.Volume;
 
 /** This library, put to the reference cases through its public API. */
 public final class UllageImplementation implements ImplementationUnderTest {
@@ -14,9 +16,16 @@ public final class UllageImplementation implements ImplementationUnderTest {
             return MethodAnswers.to(question);
         }
         return switch (question.asked()) {
+            case PIPE_CONTENTS -> Optional.of(Answer.of(pipeContents(question)));
             case REQUIRED_VOLUME, FINAL_PRESSURE, COLD_PRESSURE, ACCEPTANCE_FACTOR, PRESSURE_FACTOR ->
                 GasLawAnswers.to(question);
             default -> FluidAnswers.to(question);
         };
+    }
+
+    private static Volume pipeContents(Question question) {
+        return PipeStandard.named(question.text(Input.STANDARD))
+                .size(question.text(Input.SIZE))
+                .contents(question.length(Input.LENGTH));
     }
 }
