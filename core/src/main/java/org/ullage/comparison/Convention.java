@@ -2,6 +2,8 @@ package org.ullage.comparison;
 
 import org.ullage.method.Method;
 import org.ullage.provenance.Constant;
+import org.ullage.quantity.Units;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselKind;
 
 /** The conventions in which methods differ, in the order in which a vessel is worked out. */
@@ -101,6 +103,23 @@ public enum Convention {
         @Override
         Method taken(Method to, Method from) {
             return to.withChargeOf(from);
+        }
+    },
+    /** What temperatures the gas has. */
+    GAS_TEMPERATURES("gas temperatures") {
+        @Override
+        public String words(Method method, VesselKind kind) {
+            GasTemperatures gas = method.gasTemperatures();
+            return gas.isIsothermal() || kind == VesselKind.OPEN
+                    ? "the same throughout"
+                    : "charged at " + gas.charged().text(Units.CELSIUS) + ", cold "
+                            + gas.cold().text(Units.CELSIUS) + ", hot "
+                            + gas.hot().text(Units.CELSIUS);
+        }
+
+        @Override
+        Method taken(Method to, Method from) {
+            return to.with(from.gasTemperatures());
         }
     },
     /** How much larger than the net expansion an open tank is. */

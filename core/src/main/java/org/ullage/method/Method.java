@@ -13,6 +13,7 @@ import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselKind;
 
 /**
@@ -187,6 +188,15 @@ public final class Method implements Serializable {
     }
 
     /**
+     * The temperatures of the gas.
+     *
+     * @return the convention
+     */
+    public GasTemperatures gasTemperatures() {
+        return conventions.gasTemperatures();
+    }
+
+    /**
      * For an open tank, its volume for each volume of net expansion.
      *
      * @return the allowance, or null if the method has no open tanks
@@ -316,6 +326,18 @@ public final class Method implements Serializable {
     public Method withChargeOf(Method other) {
         MethodBuilder copy = new MethodBuilder(this, conventions);
         return copy.charge(other.conventions.charge()).build();
+    }
+
+    /**
+     * A copy with other temperatures of the gas.
+     *
+     * @param gasTemperatures the convention
+     * @return the copy
+     */
+    public Method with(GasTemperatures gasTemperatures) {
+        return new MethodBuilder(this, conventions)
+                .gasTemperatures(gasTemperatures)
+                .build();
     }
 
     /**

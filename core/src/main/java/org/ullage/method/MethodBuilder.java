@@ -13,6 +13,7 @@ import org.ullage.pressure.ColdPressureRule;
 import org.ullage.pressure.FinalPressureRule;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselKind;
 
 /** Collects the conventions of a method. Not for many threads. */
@@ -33,6 +34,7 @@ public final class MethodBuilder {
     private @Nullable ChargeRule charge;
     private AtmosphereRule atmosphere = AtmosphereRule.STANDARD;
     private @Nullable Constant openAllowance;
+    private GasTemperatures gasTemperatures = GasTemperatures.ISOTHERMAL;
     private final List<MethodRemark> remarks = new ArrayList<>();
 
     MethodBuilder(String name, String title, Source source) {
@@ -54,6 +56,7 @@ public final class MethodBuilder {
         finalPressure = method.finalPressure();
         charge = parts.charge();
         atmosphere = method.atmosphere();
+        gasTemperatures = method.gasTemperatures();
         openAllowance = method.openAllowance();
         remarks.addAll(method.remarks());
     }
@@ -187,6 +190,17 @@ public final class MethodBuilder {
     }
 
     /**
+     * Sets the temperatures of the gas; the same throughout if not set.
+     *
+     * @param gasTemperatures the convention
+     * @return this builder
+     */
+    public MethodBuilder gasTemperatures(GasTemperatures gasTemperatures) {
+        this.gasTemperatures = gasTemperatures;
+        return this;
+    }
+
+    /**
      * Sets the allowance for open tanks.
      *
      * @param allowance tank volume for each volume of net expansion
@@ -245,6 +259,7 @@ public final class MethodBuilder {
                 required(finalPressure, "a final pressure rule"),
                 charge,
                 atmosphere,
+                gasTemperatures,
                 openAllowance,
                 List.copyOf(remarks),
                 source));

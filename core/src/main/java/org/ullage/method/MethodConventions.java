@@ -10,6 +10,7 @@ import org.ullage.pressure.ColdPressureRule;
 import org.ullage.pressure.FinalPressureRule;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselKind;
 
 /** The parts of a method. */
@@ -27,6 +28,7 @@ record MethodConventions(
         FinalPressureRule finalPressure,
         @Nullable ChargeRule charge,
         AtmosphereRule atmosphere,
+        GasTemperatures gasTemperatures,
         @Nullable Constant openAllowance,
         List<MethodRemark> remarks,
         Source source)

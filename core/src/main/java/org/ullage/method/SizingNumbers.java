@@ -57,8 +57,20 @@ final class SizingNumbers implements Serializable {
         this.reserve = method.reserve().cubicMetres(contents, expansion, volumePerWater());
     }
 
+    private double coldWaterShare() {
+        return GasLaw.waterShare(pressures.charge * method.gasTemperatures().coldRatio(), pressures.cold);
+    }
+
     private double gasVolumePerWater() {
-        double byGas = GasLaw.volumePerWater(pressures.charge, pressures.cold, pressures.last);
+        double byGas =
+                GasLaw.volumePerWater(pressures.charge, pressures.cold, pressures.last, method.gasTemperatures());
+        if (!(byGas > 0) || byGas == Double.POSITIVE_INFINITY) {
+            throw new OutOfRangeException(
+                    "gas temperature with the loop hot",
+                    TemperatureRange.both(method.gasTemperatures().hot()),
+                    "low enough to leave room for water at the final pressure",
+                    "keep the vessel on the cold side of the loop");
+        }
         Constant least = method.leastVolumePerWater();
         return least == null ? byGas : Math.max(byGas, least.value());
     }
@@ -69,14 +81,13 @@ final class SizingNumbers implements Serializable {
         if (limit == null) {
             return 0;
         }
-        double free = limit.si() - GasLaw.waterShare(pressures.charge, pressures.cold);
+        double free = limit.si() - coldWaterShare();
         if (free <= 0) {
             throw new OutOfRangeException(
                     "acceptance limit",
                     limit.text(UnitSystem.SI),
                     "above the share of the vessel that is water when cold, "
-                            + VolumeFraction.ofSi(GasLaw.waterShare(pressures.charge, pressures.cold))
-                                    .text(UnitSystem.SI),
+                            + VolumeFraction.ofSi(coldWaterShare()).text(UnitSystem.SI),
                     "raise the gas charge towards the cold pressure or take a vessel with a higher limit");
         }
         return 1 / free;

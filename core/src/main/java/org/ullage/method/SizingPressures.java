@@ -36,7 +36,9 @@ final class SizingPressures implements Serializable {
             this.last = last(method, given);
             this.charge = charge(method, job);
             GasLaw.requireOrder(
-                    AbsolutePressure.ofSi(charge), AbsolutePressure.ofSi(cold), AbsolutePressure.ofSi(last));
+                    AbsolutePressure.ofSi(charge * method.gasTemperatures().coldRatio()),
+                    AbsolutePressure.ofSi(cold),
+                    AbsolutePressure.ofSi(last));
         }
     }
 

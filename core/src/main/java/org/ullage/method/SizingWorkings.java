@@ -11,6 +11,7 @@ import org.ullage.quantity.TemperatureDifference;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
 import org.ullage.vessel.GasLaw;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselKind;
 import org.ullage.workings.Step;
 import org.ullage.workings.Term;
@@ -152,19 +153,7 @@ final class SizingWorkings {
         Term charge = Term.of("p_0", numbers.chargeAbsolute());
         Term cold = Term.of("p_i", numbers.coldAbsolute());
         Term gas = Term.of("V_gas", Volume.ofSi(water().si() * numbers.gasVolumePerWater));
-        List<Term> terms = new ArrayList<>(List.of(water, charge, cold, Term.of("p_f", numbers.finalAbsolute())));
-        Constant least = method.leastVolumePerWater();
-        if (least != null) {
-            terms.add(Term.of(least));
-        }
-        steps.add(new Step(
-                "nominal volume by the gas law",
-                least == null
-                        ? "V_x / (p_0 / p_i - p_0 / p_f)"
-                        : "V_x * max(1 / (p_0 / p_i - p_0 / p_f), " + least.symbol() + ")",
-                terms,
-                gas,
-                least == null ? GasLaw.SOURCE : least.source()));
+        steps.add(gasStep(List.of(water, charge, cold, Term.of("p_f", numbers.finalAbsolute())), gas));
         VolumeFraction limit = job.vessel().acceptanceLimit();
         if (limit == null) {
             steps.add(new Step(
@@ -178,8 +167,15 @@ final class SizingWorkings {
         Term accepted = Term.of("V_acc", Volume.ofSi(water().si() * numbers.limitVolumePerWater));
         steps.add(new Step(
                 "nominal volume by the acceptance limit",
-                "V_x / (a - (1 - p_0 / p_i))",
-                List.of(water, Term.of("a", limit), charge, cold),
+                method.gasTemperatures().isIsothermal()
+                        ? "V_x / (a - (1 - p_0 / p_i))"
+                        : "V_x / (a - (1 - p_0 * g_i / p_i))",
+                List.of(
+                        water,
+                        Term.of("a", limit),
+                        charge,
+                        cold,
+                        Term.number("g_i", method.gasTemperatures().coldRatio())),
                 accepted,
                 GasLaw.SOURCE));
         steps.add(new Step(
@@ -188,5 +184,26 @@ final class SizingWorkings {
                 List.of(gas, accepted),
                 Term.of("V_n", Volume.ofSi(Math.max(gas.number(), accepted.number()))),
                 GasLaw.SOURCE));
+    }
+
+    private Step gasStep(List<Term> ordinary, Term gas) {
+        List<Term> terms = new ArrayList<>(ordinary);
+        String shares = "p_0 / p_i - p_0 / p_f";
+        GasTemperatures temperatures = method.gasTemperatures();
+        if (!temperatures.isIsothermal()) {
+            terms.add(Term.number("g_i", temperatures.coldRatio()));
+            terms.add(Term.number("g_f", temperatures.hotRatio()));
+            shares = "p_0 * g_i / p_i - p_0 * g_f / p_f";
+        }
+        Constant least = method.leastVolumePerWater();
+        if (least != null) {
+            terms.add(Term.of(least));
+        }
+        return new Step(
+                "nominal volume by the gas law",
+                least == null ? "V_x / (" + shares + ")" : "V_x * max(1 / (" + shares + "), " + least.symbol() + ")",
+                terms,
+                gas,
+                least == null ? GasLaw.SOURCE : least.source());
     }
 }

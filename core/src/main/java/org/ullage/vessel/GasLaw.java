@@ -42,6 +42,20 @@ public final class GasLaw {
     }
 
     /**
+     * Nominal volume for each unit of water when the gas has temperatures of its own: 1 / (p_0 g_i / p_i - p_0 g_f / p_f), g being the
+     * ratio of the gas temperature to the one at which it was charged.
+     *
+     * @param charge p_0 as it was set
+     * @param cold p_i
+     * @param last p_f
+     * @param gas the temperatures of the gas
+     * @return vessel volume per volume of water taken in; not above zero if the gas warms up so much that no water fits
+     */
+    public static double volumePerWater(double charge, double cold, double last, GasTemperatures gas) {
+        return 1 / (charge * gas.coldRatio() / cold - charge * gas.hotRatio() / last);
+    }
+
+    /**
      * Water in the vessel at a pressure, as a share of its nominal volume: 1 - p_0/p, none below the charge.
      *
      * @param charge p_0

@@ -34,6 +34,7 @@ import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselKind;
 import org.ullage.vessel.VesselType;
 import org.ullage.workings.Caution;
@@ -154,6 +155,29 @@ class MethodConventionsTest {
         assertThat(sizing.expansionVolume().in(Units.LITRE)).isCloseTo(leaves * 1.01, within(1e-9));
         assertThat(sizing.expansionVolume())
                 .isLessThan(size(Methods.ASHRAE, VesselType.bladder()).expansionVolume());
+    }
+
+    @Test
+    void gasMayHaveTemperaturesOfItsOwn() {
+        GasTemperatures warm = new GasTemperatures(
+                Temperature.celsius(20), Temperature.celsius(15), Temperature.celsius(45), Source.given());
+        PressureInputs pressures = PressureInputs.NONE
+                .withAtmosphere(AbsolutePressure.bar(1))
+                .withPreCharge(GaugePressure.bar(1))
+                .withColdPressure(GaugePressure.bar(1.2))
+                .withFinalPressure(GaugePressure.bar(2.6));
+        SizingJob job = Jobs.with(job(VesselType.bladder(), TEN, EIGHTY), pressures);
+        Sizing sizing = Methods.MASS_BALANCE.with(warm).size(job);
+        double perWater = 1 / (2 * 288.15 / 293.15 / 2.2 - 2 * 318.15 / 293.15 / 3.6);
+        assertThat(sizing.requiredVolume().dividedBy(sizing.acceptanceVolume())).isCloseTo(perWater, within(1e-9));
+        assertThat(sizing.requiredVolume())
+                .isGreaterThan(Methods.MASS_BALANCE.size(job).requiredVolume());
+        assertThat(sizing.workings().text(UnitSystem.SI)).contains("p_0 * g_i / p_i - p_0 * g_f / p_f");
+        GasTemperatures hot = new GasTemperatures(
+                Temperature.celsius(20), Temperature.celsius(20), Temperature.celsius(250), Source.given());
+        assertThatThrownBy(() -> Methods.MASS_BALANCE.with(hot).size(job))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("gas temperature");
     }
 
     @Test
