@@ -53,8 +53,14 @@ public enum PipeCredit {
         return this == SUBTRACTED ? growth(alpha, rise) : 0;
     }
 
-    /** Growth of the pipe's volume as a share of it. */
-    static double growth(double alpha, double rise) {
+    /**
+     * Growth of the pipe's volume as a share of it, on bare SI numbers.
+     *
+     * @param alpha linear expansion coefficient of the pipe in 1/K
+     * @param rise temperature rise in K
+     * @return the share
+     */
+    public static double growth(double alpha, double rise) {
         return DIMENSIONS * alpha * rise;
     }
 

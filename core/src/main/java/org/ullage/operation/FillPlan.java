@@ -2,7 +2,6 @@ package org.ullage.operation;
 
 import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
-import org.ullage.loop.LoopFluid;
 import org.ullage.loop.LoopTemperatures;
 import org.ullage.method.Sizing;
 import org.ullage.quantity.AbsolutePressure;
@@ -19,12 +18,13 @@ import org.ullage.vessel.FillWindow;
  * coldest and takes the expansion when it is hottest. A loop that is filled warm, as a chilled loop is, must put its own contraction
  * into the vessel as well. Immutable.
  *
- * <p>With the fluid's specific volume v: contraction to come V_c = V_s (1 - v_min/v_fill), expansion to come V_e = V_s (v_hot/v_fill - 1),
- * v_min being the smallest between coldest and fill temperature (water is densest near 4 degC). The growth of the pipe is left out, which
- * is the safe side for both.
+ * <p>With the fluid's specific volume v and the pipe's growth 3 alpha dt where the method counts it: contraction to come
+ * V_c = V_s (v_fill/v_min - 1 - 3 alpha dt), expansion to come V_e = V_s (v_hot/v_fill - 1 - 3 alpha dt), v_min being where the loop
+ * holds most between coldest and fill temperature (water is densest near 4 degC). For a solar loop that may boil V_e is the rule's own
+ * expansion and what vapour pushes out.
  *
- * @param contraction water the loop takes out of the vessel on its way to the coldest state
- * @param expansion water the vessel takes on the way to the hottest state
+ * @param contraction water the loop takes out of the vessel on its way to the coldest state, as warm as it was filled
+ * @param expansion water the vessel takes on the way to the hottest state, with what vapour pushes out
  * @param window lowest and highest fill pressure, absolute
  * @param atmosphere pressure of the air that was counted with
  */
@@ -41,32 +41,26 @@ public record FillPlan(Volume contraction, Volume expansion, FillWindow window, 
      * @param nominal nominal volume of the vessel that was chosen
      * @param fill temperature of the loop when it is filled
      * @return the plan; its window may be closed, see {@link FillWindow#isOpen()}
-     * @throws MissingInputException if coldest or hottest temperature are not known
+     * @throws MissingInputException if the coldest temperature, or for a loop that does not boil the hottest, is not known
      * @throws OutOfRangeException if the fill temperature is outside the loop's range or the vessel cannot hold the water
      */
     public static FillPlan of(Sizing sizing, Volume nominal, Temperature fill) {
         LoopTemperatures range = sizing.job().temperatures();
         Temperature cold = required(range.cold(), "lowest temperature");
-        Temperature hot = required(range.hot(), "highest temperature");
-        if (fill.si() < cold.si() || fill.si() > hot.si()) {
-            throw new OutOfRangeException(
-                    "fill temperature",
-                    both(fill),
-                    "from the loop's lowest " + both(cold) + " to its highest " + both(hot),
-                    "widen the loop's range or fill at another temperature");
-        }
+        requireWithin(fill, cold, range.hot());
+        LoopSwell swell = new LoopSwell(sizing, cold);
+        Volume contraction = swell.contraction(fill, POINTS);
+        Volume expansion = sizing.vapourVolume().si() > 0
+                ? sizing.expansionVolume().plus(sizing.vapourVolume())
+                : swell.expansion(fill, required(range.hot(), "highest temperature"));
         AbsolutePressure air = sizing.atmosphere();
-        AbsolutePressure charge = sizing.preCharge().absolute(air);
-        AbsolutePressure last = sizing.finalPressure().absolute(air);
-        double contents = sizing.job().loop().contents().si();
-        LoopFluid fluid = sizing.job().loop().fluid();
-        double filled = fluid.specificVolumeSi(fill.si(), last.si());
-        double densest = smallestVolume(fluid, cold.si(), fill.si(), last.si());
-        Volume contraction = Volume.ofSi(contents * (1 - densest / filled));
-        Volume expansion =
-                Volume.ofSi(Math.max(0, contents * (fluid.specificVolumeSi(hot.si(), last.si()) / filled - 1)));
-        Volume inVessel = sizing.reserveVolume().plus(contraction);
-        return new FillPlan(contraction, expansion, FillWindow.of(nominal, charge, last, inVessel, expansion), air);
+        FillWindow window = FillWindow.of(
+                nominal,
+                sizing.preCharge().absolute(air),
+                sizing.finalPressure().absolute(air),
+                sizing.reserveVolume().plus(contraction),
+                expansion);
+        return new FillPlan(contraction, expansion, window, air);
     }
 
     /**
@@ -102,13 +96,15 @@ public record FillPlan(Volume contraction, Volume expansion, FillWindow window, 
                         + " to take the expansion; take a larger vessel";
     }
 
-    private static double smallestVolume(LoopFluid fluid, double cold, double fill, double pascals) {
-        double smallest = fluid.specificVolumeSi(fill, pascals);
-        for (int i = 0; i < POINTS; i++) {
-            double kelvins = cold + (fill - cold) * i / POINTS;
-            smallest = Math.min(smallest, fluid.specificVolumeSi(kelvins, pascals));
+    private static void requireWithin(Temperature fill, Temperature cold, @Nullable Temperature hot) {
+        if (fill.si() < cold.si() || (hot != null && fill.si() > hot.si())) {
+            String upper = hot == null ? " upwards" : " to its highest " + both(hot);
+            throw new OutOfRangeException(
+                    "fill temperature",
+                    both(fill),
+                    "from the loop's lowest " + both(cold) + upper,
+                    "widen the loop's range or fill at another temperature");
         }
-        return smallest;
     }
 
     private static Temperature required(@Nullable Temperature temperature, String name) {

@@ -5,10 +5,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
+import org.ullage.loop.StagnationContents;
 import org.ullage.method.Jobs;
 import org.ullage.method.Sizing;
+import org.ullage.method.SizingJob;
 import org.ullage.method.TestFluid;
+import org.ullage.pressure.PressureInputs;
 import org.ullage.published.Methods;
+import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
@@ -32,14 +40,14 @@ class FillPlanTest {
     void chilledLoopFilledWarmPutsItsContractionIntoTheVessel() {
         Sizing sizing = chilled();
         FillPlan plan = FillPlan.of(sizing, Volume.litres(100), Temperature.celsius(20));
-        assertThat(plan.contraction().in(Units.LITRE)).isCloseTo(1000 * 0.007 / 1.01, within(1e-9));
+        assertThat(plan.contraction().in(Units.LITRE)).isCloseTo(1000 * 0.007 / 1.003, within(1e-9));
         assertThat(plan.expansion().in(Units.LITRE)).isCloseTo(1000 * 0.0075 / 1.01, within(1e-9));
         double inVessel = GasLaw.waterInVessel(
                         Volume.litres(100),
                         sizing.preCharge().absolute(sizing.atmosphere()),
                         plan.window().lowest())
                 .in(Units.LITRE);
-        assertThat(inVessel).isCloseTo(sizing.reserveVolume().in(Units.LITRE) + 1000 * 0.007 / 1.01, within(1e-9));
+        assertThat(inVessel).isCloseTo(sizing.reserveVolume().in(Units.LITRE) + 1000 * 0.007 / 1.003, within(1e-9));
         assertThat(plan.text(UnitSystem.SI)).startsWith("fill to between ");
     }
 
@@ -74,5 +82,42 @@ class FillPlanTest {
         assertThatThrownBy(() -> FillPlan.of(hotOnly, Volume.litres(100), Temperature.celsius(20)))
                 .isInstanceOf(MissingInputException.class)
                 .hasMessageContaining("lowest temperature");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {6, 35})
+    void vesselOfExactlyTheSizeLeavesOnePressureAtEitherEnd(double celsius) {
+        // the pipe's growth counts as it does in the sizing
+        Sizing exact = Methods.ASHRAE.size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), SIX, THIRTY_FIVE));
+        FillPlan plan = FillPlan.of(exact, exact.requiredVolume(), Temperature.celsius(celsius));
+        assertThat(plan.window().lowest().si() / plan.window().highest().si()).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void pipeCountsOnlyWhereTheMethodCountsIt() {
+        Sizing credited = Methods.ASHRAE.size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), SIX, THIRTY_FIVE));
+        double growth = 3 * 11.7e-6; // steel, 1/K
+        FillPlan plan = FillPlan.of(credited, Volume.litres(100), Temperature.celsius(20));
+        assertThat(plan.expansion().in(Units.LITRE)).isCloseTo(1000 * (0.0075 / 1.01 - 15 * growth), within(1e-9));
+        assertThat(plan.contraction().in(Units.LITRE)).isCloseTo(1000 * (0.007 / 1.003 - 14 * growth), within(1e-9));
+    }
+
+    @Test
+    void solarLoopLeavesRoomForWhatVapourPushesOut() {
+        Loop loop = Loop.withContents(Volume.litres(65))
+                .rigid()
+                .filledWith(TestFluid.MIXTURE)
+                .stagnating(new StagnationContents(Volume.litres(30), Volume.litres(10)));
+        PressureInputs pressures =
+                PressureInputs.NONE.withColdPressure(GaugePressure.bar(2.7)).withFinalPressure(GaugePressure.bar(5.4));
+        LoopTemperatures fromMinusTen = LoopTemperatures.between(Temperature.celsius(-10), null);
+        Sizing sizing = Methods.IDAE_022.size(new SizingJob(loop, VesselType.bladder(), fromMinusTen, pressures));
+        FillPlan plan = FillPlan.of(sizing, Volume.litres(150), Temperature.celsius(20));
+        assertThat(plan.expansion().in(Units.LITRE)).isCloseTo(5.525 + 40, within(1e-9));
+        assertThat(plan.contraction().in(Units.LITRE)).isCloseTo(65 * 0.015 / 0.995, within(1e-9));
+        assertThat(plan.window().isOpen()).isTrue();
+        assertThatThrownBy(() -> FillPlan.of(sizing, Volume.litres(150), Temperature.celsius(-20)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("from the loop's lowest -10 degC (14 degF) upwards");
     }
 }
