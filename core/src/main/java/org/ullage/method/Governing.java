@@ -4,6 +4,8 @@ package org.ullage.method;
 public enum Governing {
     /** The gas cushion: a smaller vessel would pass the final pressure. */
     GAS_LAW("the gas law"),
+    /** The least volume that the rule allows for the water taken in: by the pressures alone a smaller vessel would do. */
+    LEAST_VOLUME("the least volume the rule allows"),
     /** The vessel's acceptance limit: a smaller vessel could not hold the water, whatever the pressure. */
     ACCEPTANCE_LIMIT("the acceptance limit of the vessel"),
     /** The allowance for an open tank. */

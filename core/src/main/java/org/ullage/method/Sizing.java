@@ -2,6 +2,7 @@ package org.ullage.method;
 
 import java.io.Serializable;
 import java.util.List;
+import org.ullage.provenance.Constant;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Volume;
@@ -51,7 +52,8 @@ public final class Sizing implements Serializable {
     }
 
     /**
-     * Smallest nominal volume by the gas law alone (for an open tank: by its allowance).
+     * Smallest nominal volume without regard to the acceptance limit: by the gas law, not below the least the rule allows (for an
+     * open tank: by its allowance).
      *
      * @return the volume
      */
@@ -62,15 +64,17 @@ public final class Sizing implements Serializable {
     /**
      * What decided the required volume.
      *
-     * @return the larger of the two conditions
+     * @return the condition that asks for the largest vessel
      */
     public Governing governing() {
         if (numbers.job.vessel().kind() == VesselKind.OPEN) {
             return Governing.OPEN_ALLOWANCE;
         }
-        return numbers.gasVolumePerWater >= numbers.limitVolumePerWater
-                ? Governing.GAS_LAW
-                : Governing.ACCEPTANCE_LIMIT;
+        if (numbers.gasVolumePerWater < numbers.limitVolumePerWater) {
+            return Governing.ACCEPTANCE_LIMIT;
+        }
+        Constant least = numbers.method.leastVolumePerWater();
+        return least != null && numbers.gasVolumePerWater <= least.value() ? Governing.LEAST_VOLUME : Governing.GAS_LAW;
     }
 
     /**
