@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ullage.loop.Loop;
+import org.ullage.loop.StagnationContents;
 import org.ullage.method.Jobs;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
 import org.ullage.method.TestFluid;
+import org.ullage.pressure.PressureInputs;
 import org.ullage.published.Methods;
+import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
@@ -90,5 +94,22 @@ class MethodComparisonTest {
                 Jobs.steel(TestFluid.WATER, VesselType.plainSteel(), Temperature.celsius(10), Temperature.celsius(80));
         String text = MethodComparison.of(plain, SOME).text(UnitSystem.SI);
         assertThat(text).contains("for other kinds of vessel: en-12828\n").doesNotContain("en-12828 refused");
+    }
+
+    @Test
+    void inLoopThatMayBoilRulesWithoutVapourAreShort() {
+        Loop solar = Loop.withContents(Volume.litres(65))
+                .rigid()
+                .filledWith(TestFluid.MIXTURE)
+                .stagnating(new StagnationContents(Volume.litres(30), Volume.litres(10)));
+        SizingJob job =
+                Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(120));
+        PressureInputs pressures =
+                PressureInputs.NONE.withColdPressure(GaugePressure.bar(2.7)).withReliefSetting(GaugePressure.bar(6));
+        SizingJob boiling = Jobs.with(job.with(solar), pressures);
+        MethodComparison comparison = MethodComparison.of(boiling, List.of(Methods.ASHRAE, Methods.IDAE_022));
+        assertThat(comparison.answers().get(0).sizing().method()).isSameAs(Methods.ASHRAE);
+        assertThat(comparison.answers().get(0).grade().isShort()).isTrue();
+        assertThat(comparison.answers().get(1).grade().isShort()).isFalse();
     }
 }
