@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ullage.loop.LoopFluid;
 import org.ullage.loop.PipeMaterial;
+import org.ullage.loop.StagnationContents;
 import org.ullage.pressure.StaticHead;
+import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
+import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.vessel.VesselKind;
 import org.ullage.workings.Caution;
@@ -20,6 +23,14 @@ final class SizingWarnings {
 
     private static final Source HYDROSTATIC = Source.computed("hydrostatic law", "pressure at the top of the loop");
 
+    private static final Source VAPOUR =
+            Source.computed("volume balance", "vapour in the collectors pushes out the liquid they held");
+
+    private static final Source MEMBRANE = Source.secondHand(
+            "DIN 4807-3 and EN 13831", "70 degC at the membrane, not 0 degC or below", "a German trade encyclopaedia");
+
+    private static final Temperature FROST = Temperature.celsius(new Constant("t_min", 0, "degC", MEMBRANE).value());
+
     private SizingWarnings() {}
 
     static List<Caution> of(SizingNumbers numbers) {
@@ -28,6 +39,8 @@ final class SizingWarnings {
         addPipe(numbers, warnings);
         warnings.addAll(numbers.method.expansion().warnings(numbers.job.loop().fluid(), numbers.states));
         if (numbers.job.vessel().kind() != VesselKind.OPEN) {
+            addBoiling(numbers, warnings);
+            addFrost(numbers, warnings);
             addVacuumAtTop(numbers, warnings);
             addFlashingAtTop(numbers, warnings);
             warnings.addAll(FixedPressures.warnings(numbers.method, numbers.job.pressures()));
@@ -62,6 +75,27 @@ final class SizingWarnings {
         } else if (credit == PipeCredit.NONE && pipe != null && !pipe.equals(PipeMaterial.RIGID)) {
             warnings.add(
                     new Caution("This method takes no pipe credit; the pipe material was not used.", credit.source()));
+        }
+    }
+
+    private static void addBoiling(SizingNumbers numbers, List<Caution> warnings) {
+        StagnationContents boiling = numbers.job.loop().stagnation();
+        if (boiling != null && !numbers.method.vapour().isForBoilingLoops()) {
+            warnings.add(new Caution(
+                    "This rule leaves out what vapour pushes out of the collectors and their pipe in stagnation, up to "
+                            + boiling.collectors().plus(boiling.pipe()).text(UnitSystem.SI)
+                            + ": if the loop may boil the vessel is far too small. Take a rule for solar loops.",
+                    VAPOUR));
+        }
+    }
+
+    private static void addFrost(SizingNumbers numbers, List<Caution> warnings) {
+        Temperature cold = numbers.job.temperatures().cold();
+        boolean membrane = numbers.job.vessel().kind() != VesselKind.PLAIN_STEEL;
+        if (membrane && cold != null && cold.compareTo(FROST) <= 0) {
+            warnings.add(new Caution(
+                    "The membrane should not be at 0 degC or below: put a vessel before it that warms the fluid.",
+                    MEMBRANE));
         }
     }
 

@@ -4,7 +4,6 @@ import org.ullage.method.DensityExpansion;
 import org.ullage.method.Method;
 import org.ullage.method.MethodRemark;
 import org.ullage.method.PipeCredit;
-import org.ullage.method.SizingJob;
 import org.ullage.method.WaterReserve;
 import org.ullage.pressure.ColdPressureRule;
 import org.ullage.pressure.FinalPressureRule;
@@ -14,12 +13,11 @@ import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
 import org.ullage.vessel.VesselKind;
-import org.ullage.workings.Caution;
 
 /**
  * DIN 4807-2 and VDI 4708: the equation of EN 12828 with the real expansion of the fluid, the vapour pressure above 100 degC added to
  * static head + 0.2 bar, water seal 0.5 % of the contents but 3 L, 20 % of a vessel up to 15 L, and 0.5 bar (10 % above 5 bar) below
- * the relief setting. Nothing is refused for its temperature but boiling. Warns of a membrane above 70 degC or at frost.
+ * the relief setting. Nothing is refused for its temperature but boiling. Warns of a membrane above 70 degC.
  */
 final class Din4807Method {
 
@@ -29,8 +27,6 @@ final class Din4807Method {
 
     private static final Source MEMBRANE = Source.secondHand(
             "DIN 4807-3 and EN 13831", "70 degC at the membrane, not 0 degC or below", "a German trade encyclopaedia");
-
-    private static final Temperature FREEZING = Temperature.celsius(0);
 
     static final Method METHOD = Method.named("din-4807", STANDARD, RULE)
             .vessels(VesselKind.DIAPHRAGM, VesselKind.BLADDER)
@@ -48,17 +44,7 @@ final class Din4807Method {
                     "The membrane may not be above 70 degC for long: connect the vessel to the return, or put a pre-cooling vessel"
                             + " before it.",
                     MEMBRANE))
-            .remark(new MethodRemark(
-                    Din4807Method::isColdAtFrost,
-                    new Caution(
-                            "The membrane should not be at 0 degC or below: put a vessel before it that warms the fluid.",
-                            MEMBRANE)))
             .build();
 
     private Din4807Method() {}
-
-    private static boolean isColdAtFrost(SizingJob job) {
-        Temperature cold = job.temperatures().cold();
-        return cold != null && cold.compareTo(FREEZING) <= 0;
-    }
 }

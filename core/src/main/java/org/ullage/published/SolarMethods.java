@@ -2,6 +2,7 @@ package org.ullage.published;
 
 import org.ullage.method.Method;
 import org.ullage.method.MethodBuilder;
+import org.ullage.method.MethodRemark;
 import org.ullage.method.PipeCredit;
 import org.ullage.method.ShareExpansion;
 import org.ullage.method.VapourAllowance;
@@ -12,6 +13,7 @@ import org.ullage.pressure.FinalPressureRule;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.PressureDifference;
+import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
 import org.ullage.vessel.VesselKind;
@@ -54,6 +56,9 @@ final class SolarMethods {
 
     private static final Source DEGRADATION =
             Source.commonPractice("glycol degrades faster above about 150 degC (300 degF)");
+
+    private static final Temperature DEGRADES =
+            Temperature.celsius(new Constant("t_d", 150, "degC", DEGRADATION).value());
 
     private static final FinalPressureRule FINAL = FinalPressureRule.shareOfSetting(0.9, IDAE_PRESSURES);
     private static final WaterReserve THREE_LITRES =
@@ -102,6 +107,11 @@ final class SolarMethods {
                 .remark(
                         "Stagnation wears the fluid: check pH and freezing point every year, and the loop's content after each"
                                 + " stagnation.",
-                        DEGRADATION);
+                        DEGRADATION)
+                .remark(MethodRemark.above(
+                        DEGRADES,
+                        "Above about 150 degC (300 degF) glycol and its inhibitors break down quickly: keep the field emptying"
+                                + " well, and take a fluid made for it.",
+                        DEGRADATION));
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.ullage.loop.Loop;
 import org.ullage.loop.LoopTemperatures;
 import org.ullage.loop.StagnationContents;
+import org.ullage.method.Governing;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
 import org.ullage.method.TestFluid;
@@ -64,6 +65,8 @@ class SolarMethodsTest {
                 .withColdPressure(GaugePressure.bar(1.5))
                 .withFinalPressure(GaugePressure.bar(5.4))));
         assertThat(sizing.requiredVolume().in(Units.LITRE)).isCloseTo(2 * 48.525, within(1e-9));
+        assertThat(sizing.governing()).isEqualTo(Governing.LEAST_VOLUME);
+        assertThat(Methods.IDAE_022.size(job(VESSEL_LOW)).governing()).isEqualTo(Governing.GAS_LAW);
         assertThat(sizing.workings().text(UnitSystem.SI)).contains("max(1 / (p_0 / p_i - p_0 / p_f), C_p)");
     }
 
@@ -93,6 +96,30 @@ class SolarMethodsTest {
                 VESSEL_LOW);
         assertThat(Methods.EN_12977_1.size(hot).requiredVolume().in(Units.LITRE))
                 .isCloseTo(91.3, within(0.1));
+    }
+
+    @Test
+    void hotFluidBreaksDown() {
+        assertThat(degradationWarnings(151)).isTrue();
+        assertThat(degradationWarnings(149)).isFalse();
+    }
+
+    private static boolean degradationWarnings(double celsius) {
+        LoopTemperatures upTo = LoopTemperatures.between(Temperature.celsius(10), Temperature.celsius(celsius));
+        SizingJob job = new SizingJob(LOOP, VesselType.bladder(), upTo, VESSEL_LOW);
+        return Methods.IDAE_022.size(job).warnings().stream()
+                .anyMatch(caution -> caution.text().contains("break down"));
+    }
+
+    @Test
+    void ruleWithoutVapourSaysWhatItLeavesOut() {
+        LoopTemperatures liquid = LoopTemperatures.between(Temperature.celsius(-10), Temperature.celsius(120));
+        SizingJob job = new SizingJob(LOOP, VesselType.bladder(), liquid, VESSEL_LOW);
+        assertThat(Methods.ASHRAE.size(job).warnings())
+                .anyMatch(caution -> caution.text().contains("in stagnation, up to 40 L"))
+                .anyMatch(caution -> caution.text().contains("membrane should not be at 0 degC or below"));
+        assertThat(Methods.IDAE_022.size(job).warnings())
+                .noneMatch(caution -> caution.text().contains("in stagnation, up to"));
     }
 
     @Test
