@@ -3,6 +3,8 @@ package org.ullage.pressure;
 import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 import org.ullage.vessel.GasLaw;
 
@@ -29,7 +31,7 @@ public record AfterLift(Volume lost, @Nullable AbsolutePressure cold, Volume mis
      * @param expansion V_e
      * @param closing p_r, at the vessel
      * @return what the loop is left with
-     * @throws org.ullage.quantity.OutOfRangeException if the pressures are out of order or a volume is negative
+     * @throws OutOfRangeException if the pressures are out of order or a volume is negative
      */
     public static AfterLift of(
             Volume nominal,
@@ -38,6 +40,7 @@ public record AfterLift(Volume lost, @Nullable AbsolutePressure cold, Volume mis
             Volume expansion,
             AbsolutePressure closing) {
         GasLaw.requireOrder(charge, coldBefore, closing);
+        requireNotNegative(expansion);
         double before = GasLaw.waterInVessel(nominal, charge, coldBefore).si();
         double atClosing = GasLaw.waterInVessel(nominal, charge, closing).si();
         double lost = Math.max(0, before + expansion.si() - atClosing);
@@ -48,5 +51,15 @@ public record AfterLift(Volume lost, @Nullable AbsolutePressure cold, Volume mis
         double gas = nominal.si() - after;
         return new AfterLift(
                 Volume.ofSi(lost), AbsolutePressure.ofSi(charge.si() * nominal.si() / gas), Volume.litres(0));
+    }
+
+    private static void requireNotNegative(Volume expansion) {
+        if (expansion.si() < 0) {
+            throw new OutOfRangeException(
+                    "expansion",
+                    expansion.text(UnitSystem.SI) + " (" + expansion.text(UnitSystem.IP) + ")",
+                    "zero or more",
+                    "give what the loop expands by on its way from cold to hot");
+        }
     }
 }

@@ -75,6 +75,13 @@ class ReliefValveTest {
         assertThat(after.cold().in(Units.BAR)).isCloseTo(2.2, within(1e-9));
     }
 
+    @Test
+    void negativeExpansionIsRefused() {
+        assertThatThrownBy(() -> AfterLift.of(Volume.litres(100), bar(2), bar(2.2), Volume.litres(-1), bar(3.4)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("expansion -1 L");
+    }
+
     private static AbsolutePressure bar(double number) {
         return AbsolutePressure.bar(number);
     }
