@@ -45,7 +45,17 @@ class UllageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "size --help", "contents --help", "demo --help", "demo"})
+    @ValueSource(
+            strings = {
+                "--help",
+                "size --help",
+                "contents --help",
+                "demo --help",
+                "methods --help",
+                "explain --help",
+                "fluids --help",
+                "demo"
+            })
     void printsPlainAsciiOfAtMostAHundredColumns(String arguments) {
         String out = Program.run(arguments.split(" ", -1)).out();
 

@@ -2,15 +2,33 @@ package org.ullage.examples.compare;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.ullage.examples.file.BadFileException;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** What the comparing commands share: where they print, and how a refusal ends them. */
+/** What the comparing commands share: where they print, how a refusal ends them, and the care that their readers owe. */
+@Command(
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 100,
+        exitCodeListHeading = "%nExit status:%n",
+        exitCodeList = {
+            "0:answered",
+            "1:what was asked for could not be found, read or answered; the error says why",
+            "2:the command, the file or its header could not be read, or the output could not be written",
+            "3:a fault of this program"
+        },
+        footer = {"", CompareCommand.CARE})
 abstract class CompareCommand implements Callable<Integer> {
+
+    static final String CARE =
+            "Pressurised hot water can injure and a full vessel is heavy. Local codes, the makers' instructions and the"
+                    + " judgement of a licensed person come before these numbers.";
 
     private static final int ANSWERED = 0;
     private static final int REFUSED = 1;
+    private static final int UNREADABLE = 2;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before anything runs
@@ -26,12 +44,20 @@ abstract class CompareCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
         try {
-            answer(spec.commandLine().getOut());
-            return ANSWERED;
-        } catch (IllegalArgumentException | BadFileException refusal) {
-            spec.commandLine().getErr().println("ullage " + spec.name() + ": " + refusal.getMessage());
-            return REFUSED;
+            answer(out);
+        } catch (BadFileException unreadable) {
+            return complain(unreadable.getMessage(), UNREADABLE);
+        } catch (IllegalArgumentException refusal) {
+            return complain(refusal.getMessage(), REFUSED);
         }
+        // A writer keeps silent about a reader that has gone.
+        return out.checkError() ? complain("the answer could not be written to standard output", UNREADABLE) : ANSWERED;
+    }
+
+    private int complain(@Nullable String why, int status) {
+        spec.commandLine().getErr().println("ullage " + spec.name() + ": " + why);
+        return status;
     }
 }

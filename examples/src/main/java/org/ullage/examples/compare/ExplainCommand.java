@@ -2,19 +2,15 @@ package org.ullage.examples.compare;
 
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.List;
-import org.ullage.comparison.ConventionShares;
+import org.jspecify.annotations.Nullable;
 import org.ullage.comparison.Explanation;
 import org.ullage.examples.file.BadFileException;
-import org.ullage.examples.file.InputFile;
-import org.ullage.examples.size.LoopFile;
+import org.ullage.examples.size.FoundLoop;
 import org.ullage.method.Method;
 import org.ullage.published.Methods;
-import org.ullage.quantity.UnitSystem;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** The command {@code explain}. */
 @Command(
@@ -22,24 +18,13 @@ import picocli.CommandLine.Parameters;
         description = {
             "Explains why two methods give different vessels for one loop: from the first to the second one convention at a"
                     + " time, with what each is worth. The steps add up to the difference."
-        },
-        mixinStandardHelpOptions = true,
-        usageHelpWidth = 100,
-        exitCodeListHeading = "%nExit status:%n",
-        exitCodeList = {
-            "0:answered",
-            "1:the loop could not be found or read, or one of the methods refuses it",
-            "2:the command could not be read"
         })
 public final class ExplainCommand extends CompareCommand {
 
     private final InputStream in;
 
-    @Parameters(paramLabel = "FILE", description = "a file of loops as for size; - reads standard input")
-    private String file = "";
-
-    @Option(names = "--id", paramLabel = "ID", required = true, description = "the loop")
-    private String id = "";
+    @ArgGroup(exclusive = false, multiplicity = "1")
+    private LoopArguments loop = new LoopArguments();
 
     @Option(names = "--from", paramLabel = "METHOD", required = true, description = "the method to start from")
     private String from = "";
@@ -66,40 +51,29 @@ public final class ExplainCommand extends CompareCommand {
 
     @Override
     void answer(PrintWriter out) throws BadFileException {
-        LoopFile.Found loop = new InputFile(file, in).read(stream -> LoopFile.find(stream, id));
         Method first = Methods.named(from);
         Method second = Methods.named(to);
-        Explanation explanation = Explanation.between(loop.job(), first, second);
+        FoundLoop found = loop.find(in);
+        // Each alone first, so that a refusal names its method.
+        found.size(first);
+        found.size(second);
+        Average shares = average ? Average.between(found, first, second) : null;
+        print(out, new ExplanationSheet(Explanation.between(found.job(), first, second), shares, found.system()));
+        requireAverage(shares);
+    }
+
+    private void print(PrintWriter out, ExplanationSheet sheet) {
         if (csv) {
-            Csv.print(out, rows(explanation, loop.system()));
+            Csv.print(out, sheet.rows());
         } else {
-            out.print(explanation.text(loop.system()));
-        }
-        if (average) {
-            out.println("Average over all orders:");
-            ConventionShares.between(loop.job(), first, second)
-                    .shares()
-                    .forEach((convention, share) -> out.println("  " + convention + "  " + share.text(loop.system())));
+            out.print(sheet.text());
+            out.println(CARE);
         }
     }
 
-    private static List<List<String>> rows(Explanation explanation, UnitSystem system) {
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("conventions", "difference", "required_volume"));
-        rows.add(List.of(
-                explanation.first().method().name(),
-                "",
-                explanation.first().requiredVolume().text(system)));
-        explanation
-                .changes()
-                .forEach(change -> rows.add(List.of(
-                        String.join(
-                                " + ",
-                                change.conventions().stream()
-                                        .map(Enum::toString)
-                                        .toList()),
-                        change.difference().text(system),
-                        change.after().text(system))));
-        return rows;
+    private static void requireAverage(@Nullable Average shares) {
+        if (shares != null && !shares.refusal().isEmpty()) {
+            throw new IllegalArgumentException(shares.refusal());
+        }
     }
 }

@@ -2,19 +2,17 @@ package org.ullage.examples.compare;
 
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ullage.comparison.VesselByFluid;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.file.InputFile;
+import org.ullage.examples.size.FoundLoop;
 import org.ullage.examples.size.LoopFile;
 import org.ullage.fluids.FluidComparison;
 import org.ullage.fluids.Fluids;
 import org.ullage.fluids.GlycolSolution;
 import org.ullage.loop.LoopFluid;
-import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,16 +22,9 @@ import picocli.CommandLine.Parameters;
         name = "fluids",
         description = {
             "Holds the models of a fluid against each other between two temperatures: densities, expansion, difference to the"
-                    + " chosen model, and those that do not reach so far. With a loop, also what the choice costs in vessel.",
-            "Without a fluid it lists the names that are known."
-        },
-        mixinStandardHelpOptions = true,
-        usageHelpWidth = 100,
-        exitCodeListHeading = "%nExit status:%n",
-        exitCodeList = {
-            "0:answered",
-            "1:the fluid, a temperature or the loop could not be read",
-            "2:the command could not be read"
+                    + " chosen model, stated uncertainty, and those that do not reach so far. With a loop, also what the"
+                    + " choice costs in vessel, by the method of the loop and with this fluid in place of its own.",
+            "Without a fluid it lists the names and models that are known."
         })
 public final class FluidsCommand extends CompareCommand {
 
@@ -49,26 +40,41 @@ public final class FluidsCommand extends CompareCommand {
     @Option(
             names = "--from",
             paramLabel = "TEMPERATURE",
-            description = "lower temperature; ${DEFAULT-VALUE} if left out")
-    private String from = "10 degC";
+            description = "temperature at the start; the loop's cold, or 10 degC, if left out")
+    private @Nullable String from;
 
     @Option(
             names = "--to",
             paramLabel = "TEMPERATURE",
-            description = "higher temperature; ${DEFAULT-VALUE} if left out")
-    private String to = "80 degC";
+            description = "temperature at the end; the loop's hot, or 80 degC, if left out")
+    private @Nullable String to;
 
-    @Option(names = "--loop", paramLabel = "FILE", description = "a file of loops as for size; - reads standard input")
-    private @Nullable String file;
+    @ArgGroup(exclusive = false, multiplicity = "0..1")
+    private @Nullable LoopOptions loop;
 
-    @Option(names = "--id", paramLabel = "ID", description = "the loop of that file")
-    private String id = "";
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "densities and temperatures in SI or IP; without it, as the first temperature or the loop is"
+                    + " written")
+    private @Nullable UnitSystem units;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "SI or IP; ${DEFAULT-VALUE} if left out")
-    private UnitSystem units = UnitSystem.SI;
-
-    @Option(names = "--csv", description = "print as CSV")
+    @Option(names = "--csv", description = "print as CSV; with a loop, its vessels alone")
     private boolean csv;
+
+    /** The loop, which here comes by options alone. */
+    private static final class LoopOptions {
+
+        @Option(
+                names = "--loop",
+                paramLabel = "FILE",
+                required = true,
+                description = "a file of loops as for size; - reads standard input")
+        private String file = "";
+
+        @Option(names = "--id", paramLabel = "ID", required = true, description = "the loop of that file")
+        private String id = "";
+    }
 
     /**
      * Makes the command.
@@ -82,47 +88,50 @@ public final class FluidsCommand extends CompareCommand {
     @Override
     void answer(PrintWriter out) throws BadFileException {
         if (fluid == null) {
-            Fluids.known().forEach(out::println);
+            list(out, FluidSpan.of(from, to, null).in(units).system());
             return;
         }
         LoopFluid chosen = Fluids.parse(fluid);
-        if (file == null) {
-            compare(out, chosen);
-        } else {
-            inVessels(out, chosen, new InputFile(file, in).read(stream -> LoopFile.find(stream, id)));
-        }
-    }
-
-    private void compare(PrintWriter out, LoopFluid chosen) {
-        Temperature lower = Temperature.parse(from);
-        Temperature upper = Temperature.parse(to);
-        FluidComparison comparison = chosen instanceof GlycolSolution solution
-                ? FluidComparison.of(solution, lower, upper)
-                : FluidComparison.of(Fluids.waterModels(), chosen, lower, upper);
-        out.print(csv ? comparison.csv(units) : comparison.text(units));
-        if (!csv && chosen instanceof GlycolSolution solution) {
-            notes(out, solution, upper);
-        }
-    }
-
-    private void notes(PrintWriter out, GlycolSolution solution, Temperature upper) {
-        out.println("freezes at " + solution.freezingPoint().text(units) + " " + solution.freezingSource());
-        out.println("highest recommended temperature: " + solution.glycol().maximumRecommendedTemperature());
-        solution.glycol().degradationCaution(upper).ifPresent(caution -> out.println("CAUTION " + caution));
-    }
-
-    private void inVessels(PrintWriter out, LoopFluid chosen, LoopFile.Found loop) {
-        List<LoopFluid> models = new ArrayList<>(List.of(chosen));
-        List<? extends LoopFluid> all = chosen instanceof GlycolSolution solution
-                ? solution.glycol().models(solution.volumeFraction())
-                : Fluids.waterModels();
-        all.stream().filter(model -> !model.model().equals(chosen.model())).forEach(models::add);
-        VesselByFluid vessels = VesselByFluid.of(loop.job(), loop.method(), models);
+        FoundLoop found = loop == null ? null : LoopFile.find(new InputFile(loop.file, in), loop.id);
+        FluidSpan span = FluidSpan.of(from, to, found).in(units);
         if (csv) {
-            Csv.print(out, vessels.table(loop.system()));
+            printCsv(out, chosen, found, span);
         } else {
-            out.println("Vessel of loop " + id + " by " + loop.method().title());
-            out.print(vessels.text(loop.system()));
+            printText(out, chosen, found, span);
         }
+    }
+
+    private void list(PrintWriter out, UnitSystem system) {
+        if (csv) {
+            Csv.print(out, FluidList.rows(system));
+        } else {
+            out.print(FluidList.text(system));
+        }
+    }
+
+    private static void printCsv(PrintWriter out, LoopFluid chosen, @Nullable FoundLoop found, FluidSpan span) {
+        if (found == null) {
+            out.print(compared(chosen, span).csv(span.system()));
+        } else {
+            Csv.print(out, new FluidInVessels(found, chosen).rows());
+        }
+    }
+
+    private static void printText(PrintWriter out, LoopFluid chosen, @Nullable FoundLoop found, FluidSpan span) {
+        String vessels = found == null ? "" : "\n" + new FluidInVessels(found, chosen).text();
+        out.print(compared(chosen, span).text(span.system()));
+        if (chosen instanceof GlycolSolution solution) {
+            out.print(GlycolNotes.text(solution, span.highest(), span.system()));
+        }
+        out.print(vessels);
+        if (found != null) {
+            out.println(CARE);
+        }
+    }
+
+    private static FluidComparison compared(LoopFluid chosen, FluidSpan span) {
+        return chosen instanceof GlycolSolution solution
+                ? FluidComparison.of(solution, span.from(), span.to())
+                : FluidComparison.of(Fluids.waterModels(), chosen, span.from(), span.to());
     }
 }

@@ -3,16 +3,16 @@ package org.ullage.examples.compare;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ullage.comparison.MethodComparison;
 import org.ullage.examples.file.BadFileException;
-import org.ullage.examples.file.InputFile;
-import org.ullage.examples.size.LoopFile;
-import org.ullage.published.Methods;
+import org.ullage.examples.size.FoundLoop;
+import org.ullage.quantity.UnitSystem;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** The command {@code methods}. */
 @Command(
@@ -21,25 +21,15 @@ import picocli.CommandLine.Parameters;
             "Lists every method with its conventions and where they come from; or, with a file and an id, puts one loop to"
                     + " every method: the answers sorted, those that refuse with their reason, and what a mass balance says"
                     + " of each."
-        },
-        mixinStandardHelpOptions = true,
-        usageHelpWidth = 100,
-        exitCodeListHeading = "%nExit status:%n",
-        exitCodeList = {"0:answered", "1:the loop could not be found or read", "2:the command could not be read"})
+        })
 public final class MethodsCommand extends CompareCommand {
 
     private final InputStream in;
 
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "0..1",
-            description = "a file of loops as for size; - reads standard input")
-    private @Nullable String file;
+    @ArgGroup(exclusive = false, multiplicity = "0..1")
+    private @Nullable LoopArguments loop;
 
-    @Option(names = "--id", paramLabel = "ID", description = "the loop to compare; needed with a file")
-    private String id = "";
-
-    @Option(names = "--csv", description = "print the comparison as CSV")
+    @Option(names = "--csv", description = "print as CSV")
     private boolean csv;
 
     /**
@@ -53,21 +43,41 @@ public final class MethodsCommand extends CompareCommand {
 
     @Override
     void answer(PrintWriter out) throws BadFileException {
-        if (file == null) {
-            Methods.all().forEach(method -> {
-                out.println(method.name() + ": " + method);
-                out.println("  " + method.source());
-            });
-            return;
-        }
-        LoopFile.Found loop = new InputFile(file, in).read(stream -> LoopFile.find(stream, id));
-        MethodComparison comparison = MethodComparison.of(loop.job());
-        if (csv) {
-            List<List<String>> rows = new ArrayList<>(List.of(MethodComparison.HEADER));
-            rows.addAll(comparison.rows(loop.system()));
-            Csv.print(out, rows);
+        if (loop != null) {
+            compare(out, loop.find(in));
+        } else if (csv) {
+            Csv.print(out, MethodList.rows());
         } else {
-            out.print(comparison.text(loop.system()));
+            out.print(MethodList.text());
         }
+    }
+
+    private void compare(PrintWriter out, FoundLoop found) {
+        MethodComparison comparison = MethodComparison.of(found.job());
+        if (csv) {
+            Csv.print(out, rows(comparison, found.system()));
+        } else {
+            out.print(comparison.text(found.system()));
+            out.println(CARE);
+        }
+    }
+
+    /** The answers, then the methods that refuse with their reasons in a column of its own. */
+    private static List<List<String>> rows(MethodComparison comparison, UnitSystem system) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(with(MethodComparison.HEADER, "refused"));
+        comparison.rows(system).forEach(row -> rows.add(with(row, "")));
+        for (MethodComparison.Refusal refusal : comparison.refusals()) {
+            List<String> cells = new ArrayList<>(Collections.nCopies(MethodComparison.HEADER.size(), ""));
+            cells.set(0, refusal.method().name());
+            rows.add(with(cells, refusal.reason()));
+        }
+        return rows;
+    }
+
+    private static List<String> with(List<String> cells, String last) {
+        List<String> all = new ArrayList<>(cells);
+        all.add(last);
+        return all;
     }
 }

@@ -3,6 +3,7 @@ package org.ullage.examples.size;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ullage.loop.LoopFluid;
+import org.ullage.method.Method;
 import org.ullage.method.SizingJob;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
@@ -12,20 +13,23 @@ import org.ullage.quantity.Temperature;
 final class Refusal {
 
     private final LoopCase loop;
+    private final Method method;
 
-    private Refusal(LoopCase loop) {
+    private Refusal(LoopCase loop, Method method) {
         this.loop = loop;
+        this.method = method;
     }
 
     /** The refusal with the columns before it, and what stands in them: a method may speak of it in other units. */
-    static String text(LoopCase loop, IllegalArgumentException refusal) {
-        Refusal said = new Refusal(loop);
+    static String text(LoopCase loop, Method method, IllegalArgumentException refusal) {
+        Refusal said = new Refusal(loop, method);
         return said.columns(refusal).stream().map(said::cell).collect(Collectors.joining(", ")) + ": "
                 + refusal.getMessage();
     }
 
     private String cell(Column column) {
-        String text = loop.line().text(column);
+        // The method that was asked need not be the one that the line names.
+        String text = column == Column.METHOD ? method.name() : loop.line().text(column);
         return text == null ? column.word() : column.word() + " \"" + text + "\"";
     }
 
@@ -47,7 +51,7 @@ final class Refusal {
             case "volume" -> List.of(Column.CONTENTS);
             case "final pressure" -> List.of(given(Column.FINAL_PRESSURE, Column.RELIEF_SETTING));
             case "gas charge" -> List.of(given(Column.PRECHARGE, coldPressure()));
-            case "absolute pressure" -> List.of(coldPressure());
+            case "cold pressure", "absolute pressure" -> List.of(coldPressure());
             default -> List.of(quantity.contains("temperature") ? temperatureOutside() : Column.METHOD);
         };
     }

@@ -69,7 +69,7 @@ final class SizeRun {
                 answer(loop, method.size(loop.job()));
             } catch (IllegalArgumentException e) {
                 allAnswered &= method != loop.method();
-                sheet.refuse(loop.line().id(), method.name(), Refusal.text(loop, e));
+                sheet.refuse(loop.line().id(), method.name(), Refusal.text(loop, method, e));
             }
         }
     }
