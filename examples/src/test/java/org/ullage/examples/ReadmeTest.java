@@ -36,9 +36,11 @@ class ReadmeTest {
                         "demo",
                         "size examples/loops.csv",
                         "contents --text examples/takeoff.csv",
+                        "methods",
                         "methods examples/loops.csv --id \"Cobble Mill\"",
-                        "explain examples/loops.csv --id \"Cobble Mill\" --from asme-iv --to ashrae",
-                        "fluids \"ethylene glycol 40 vol%\" --from \"4.4 degC\" --to \"93.3 degC\"");
+                        "explain examples/loops.csv --id \"Quillbrook Yard, radiators\" --from en-12828 --to ashrae --average",
+                        "fluids \"ethylene glycol 40 vol%\" --from \"4.4 degC\" --to \"93.3 degC\"",
+                        "fluids \"propylene glycol 30 vol%\" --loop examples/loops.csv --id \"Highmoor cold store\"");
     }
 
     @Test

@@ -82,6 +82,7 @@ final class MethodList {
             case COLD_PRESSURE -> method.coldPressure().source();
             case FINAL_PRESSURE -> method.finalPressure().source();
             case CHARGE -> method.charge(method.kinds().iterator().next()).source();
+            case GAS_TEMPERATURES -> method.gasTemperatures().source();
             case AIR_PRESSURE -> method.atmosphere().source();
             default -> method.source();
         };

@@ -43,6 +43,16 @@ class MethodsOptionTest {
     }
 
     @Test
+    void aRefusalNamesTheMethodThatWasAskedAndTheColumnAtFault() {
+        Program run = run("a,ashrae,bladder,water,3000 gal,40 degF,180 degF,steel,14 psi,25 psi,,,,\n");
+
+        assertThat(run.rows())
+                .anySatisfy(row ->
+                        assertThat(row.get("error")).startsWith("method \"idae-022\": contents of the collectors"))
+                .anySatisfy(row -> assertThat(row.get("error")).startsWith("cold_pressure \"14 psi\": cold pressure"));
+    }
+
+    @Test
     void failsWhenTheNamedMethodRefuses() {
         assertThat(run("a,en-12828" + PLAIN_STEEL).status()).isEqualTo(1);
     }
