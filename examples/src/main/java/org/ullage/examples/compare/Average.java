@@ -1,6 +1,5 @@
 package org.ullage.examples.compare;
 
-import java.util.List;
 import java.util.Map;
 import org.ullage.comparison.Convention;
 import org.ullage.comparison.ConventionShares;
@@ -27,15 +26,4 @@ record Average(Map<Convention, Volume> shares, String refusal) {
                             + e.getMessage());
         }
     }
-
-    /** The sum over conventions that were exchanged together. */
-    Volume of(List<Convention> conventions) {
-        double sum = conventions.stream()
-                .mapToDouble(
-                        convention -> shares.getOrDefault(convention, NOTHING).si())
-                .sum();
-        return Volume.ofSi(sum);
-    }
-
-    private static final Volume NOTHING = Volume.litres(0);
 }

@@ -2,6 +2,8 @@ package org.ullage.examples.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -60,7 +62,17 @@ final class ExplanationSheet {
                 joined(exchanged, convention -> words(convention, explanation.second())),
                 number(change.difference()),
                 number(change.after()));
-        return withAverage(cells, average == null || !average.refusal().isEmpty() ? "" : number(average.of(exchanged)));
+        return withAverage(cells, averages(exchanged));
+    }
+
+    /** Empty if there is no average. */
+    private String averages(List<Convention> exchanged) {
+        Map<Convention, Volume> shares = average == null ? Map.of() : average.shares();
+        return exchanged.stream()
+                .map(shares::get)
+                .filter(Objects::nonNull)
+                .map(this::number)
+                .collect(Collectors.joining(" | "));
     }
 
     private List<String> withAverage(List<String> cells, String last) {
