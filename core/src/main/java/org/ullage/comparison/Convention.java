@@ -1,6 +1,7 @@
 package org.ullage.comparison;
 
 import org.ullage.method.Method;
+import org.ullage.method.Sizing;
 import org.ullage.provenance.Constant;
 import org.ullage.quantity.Units;
 import org.ullage.vessel.GasTemperatures;
@@ -162,6 +163,16 @@ public enum Convention {
      * @return in words
      */
     public abstract String words(Method method, VesselKind kind);
+
+    /**
+     * What the method of an answer says here.
+     *
+     * @param sizing the answer
+     * @return in words
+     */
+    public String words(Sizing sizing) {
+        return words(sizing.method(), sizing.job().vessel().kind());
+    }
 
     /** The first method with this convention taken from the second. */
     abstract Method taken(Method to, Method from);

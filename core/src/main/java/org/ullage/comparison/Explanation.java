@@ -91,13 +91,13 @@ public record Explanation(Sizing first, Sizing second, List<Change> changes) imp
                 .append(first.requiredVolume().text(system))
                 .append('\n');
         for (Change change : changes) {
-            text.append("  ").append(signed(change.difference(), system)).append("  -> ");
+            text.append("  ").append(change.difference().signedText(system)).append("  -> ");
             text.append(change.after().text(system)).append('\n');
             for (Convention convention : change.conventions()) {
                 text.append("      ").append(convention).append(": ");
-                text.append(words(convention, first))
+                text.append(convention.words(first))
                         .append(" -> ")
-                        .append(words(convention, second))
+                        .append(convention.words(second))
                         .append('\n');
             }
         }
@@ -105,16 +105,8 @@ public record Explanation(Sizing first, Sizing second, List<Change> changes) imp
                 .append(": ")
                 .append(second.requiredVolume().text(system));
         return text.append(" (")
-                .append(signed(difference(), system))
+                .append(difference().signedText(system))
                 .append(" in all)\n")
                 .toString();
-    }
-
-    private static String words(Convention convention, Sizing sizing) {
-        return convention.words(sizing.method(), sizing.job().vessel().kind());
-    }
-
-    private static String signed(Volume volume, UnitSystem system) {
-        return (volume.si() < 0 ? "" : "+") + volume.text(system);
     }
 }

@@ -70,9 +70,6 @@ public record MassBalanceGrade(@Nullable Volume beyond, String reason) implement
      * @return such as {@code +12.3 L} or {@code not judged}
      */
     public String text(UnitSystem system) {
-        if (beyond == null) {
-            return "not judged";
-        }
-        return (beyond.si() < 0 ? "" : "+") + beyond.text(system);
+        return beyond == null ? "not judged" : beyond.signedText(system);
     }
 }

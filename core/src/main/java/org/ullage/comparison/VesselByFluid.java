@@ -113,6 +113,7 @@ public record VesselByFluid(List<Row> rows) implements Serializable {
     public String text(UnitSystem system) {
         int shown = HEADER.size() - 1;
         TextTable table = new TextTable(HEADER.subList(0, shown));
+        Volume first = first();
         StringBuilder refused = new StringBuilder();
         for (Row row : rows) {
             if (row.sizing() == null) {
@@ -121,7 +122,7 @@ public record VesselByFluid(List<Row> rows) implements Serializable {
                         .append(row.reason())
                         .append('\n');
             } else {
-                table.add(cells(row, first(), system).subList(0, shown));
+                table.add(cells(row, first, system).subList(0, shown));
             }
         }
         return table.text() + refused;

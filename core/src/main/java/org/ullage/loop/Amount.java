@@ -56,10 +56,7 @@ public record Amount(double metric, String metricUnit, double inchPound, String 
     public static Amount of(Power output) {
         if (output.si() <= 0) {
             throw new OutOfRangeException(
-                    "output",
-                    output.text(UnitSystem.SI) + " (" + output.text(UnitSystem.IP) + ")",
-                    "above zero",
-                    "give the rated heat output");
+                    "output", output.textInBothSystems(), "above zero", "give the rated heat output");
         }
         return new Amount(output.in(Units.KILOWATT), "kW", output.in(Units.BTU_PER_HOUR) / 1000, "kBtu/h");
     }

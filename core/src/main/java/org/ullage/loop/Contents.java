@@ -44,7 +44,7 @@ public record Contents(ContentsBasis basis, List<ContentsItem> items, List<Cauti
         if (sum.low().si() <= 0) {
             throw new OutOfRangeException(
                     "lowest contents",
-                    both(sum.low()),
+                    sum.low().textInBothSystems(),
                     "above zero",
                     "check the lines: what is taken off, or the uncertainty, is as large as the contents");
         }
@@ -55,10 +55,6 @@ public record Contents(ContentsBasis basis, List<ContentsItem> items, List<Cauti
                 .map(ContentsItem::volume)
                 .reduce(VolumeRange::plus)
                 .orElseThrow();
-    }
-
-    private static String both(Volume volume) {
-        return volume.text(UnitSystem.SI) + " (" + volume.text(UnitSystem.IP) + ")";
     }
 
     /**

@@ -4,7 +4,6 @@ import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
-import org.ullage.quantity.UnitSystem;
 
 /**
  * The temperatures of a loop as far as they are known: published rules do not mean the same one when they say hot. Immutable; null
@@ -36,11 +35,17 @@ public record LoopTemperatures(
         requireAbove("safety temperature", safety, "the lowest temperature", cold);
         if (mean != null && hot != null && mean.si() > hot.si()) {
             throw new OutOfRangeException(
-                    "mean temperature", both(mean), "at or below the highest temperature " + both(hot), REMEDY);
+                    "mean temperature",
+                    mean.textInBothSystems(),
+                    "at or below the highest temperature " + hot.textInBothSystems(),
+                    REMEDY);
         }
         if (safety != null && hot != null && safety.si() < hot.si()) {
             throw new OutOfRangeException(
-                    "safety temperature", both(safety), "at or above the highest temperature " + both(hot), REMEDY);
+                    "safety temperature",
+                    safety.textInBothSystems(),
+                    "at or above the highest temperature " + hot.textInBothSystems(),
+                    REMEDY);
         }
     }
 
@@ -83,11 +88,8 @@ public record LoopTemperatures(
     private static void requireAbove(
             String name, @Nullable Temperature upper, String otherName, @Nullable Temperature lower) {
         if (upper != null && lower != null && upper.si() <= lower.si()) {
-            throw new OutOfRangeException(name, both(upper), "above " + otherName + " " + both(lower), REMEDY);
+            throw new OutOfRangeException(
+                    name, upper.textInBothSystems(), "above " + otherName + " " + lower.textInBothSystems(), REMEDY);
         }
-    }
-
-    private static String both(Temperature temperature) {
-        return temperature.text(UnitSystem.SI) + " (" + temperature.text(UnitSystem.IP) + ")";
     }
 }

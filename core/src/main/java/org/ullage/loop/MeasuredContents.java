@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 import org.ullage.workings.Caution;
 
@@ -71,10 +70,7 @@ public final class MeasuredContents {
     private static void require(String name, Volume volume, boolean allowed, String range) {
         if (!allowed) {
             throw new OutOfRangeException(
-                    name,
-                    volume.text(UnitSystem.SI) + " (" + volume.text(UnitSystem.IP) + ")",
-                    range,
-                    "check the readings and their order");
+                    name, volume.textInBothSystems(), range, "check the readings and their order");
         }
     }
 

@@ -6,7 +6,6 @@ import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Power;
 import org.ullage.quantity.Temperature;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
 
 /**
@@ -77,7 +76,7 @@ public final class RadiatorEmission {
         if (averageWater.compareTo(lowest) < 0 || averageWater.compareTo(highest) > 0) {
             throw new OutOfRangeException(
                     "average water temperature",
-                    averageWater.text(UnitSystem.SI) + " (" + averageWater.text(UnitSystem.IP) + ")",
+                    averageWater.textInBothSystems(),
                     "from " + lowest.text(Units.FAHRENHEIT) + " to " + highest.text(Units.FAHRENHEIT),
                     "rate the radiators by their size, with square feet EDR per section");
         }

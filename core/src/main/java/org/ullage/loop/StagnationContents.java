@@ -2,7 +2,6 @@ package org.ullage.loop;
 
 import java.io.Serializable;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 
 /**
@@ -29,7 +28,7 @@ public record StagnationContents(Volume collectors, Volume pipe) implements Seri
         if (volume.si() < 0) {
             throw new OutOfRangeException(
                     name,
-                    volume.text(UnitSystem.SI) + " (" + volume.text(UnitSystem.IP) + ")",
+                    volume.textInBothSystems(),
                     "zero or more",
                     "give what one collector holds, times their number");
         }

@@ -6,7 +6,6 @@ import org.ullage.provenance.Source;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 
 /**
@@ -116,7 +115,7 @@ public final class TakeOff {
         if (each.low().si() <= 0) {
             throw new OutOfRangeException(
                     "contents of " + name,
-                    each.low().text(UnitSystem.SI) + " (" + each.low().text(UnitSystem.IP) + ")",
+                    each.low().textInBothSystems(),
                     "above zero",
                     "take the water content from the plate or data sheet, or leave the item out if it holds none");
         }

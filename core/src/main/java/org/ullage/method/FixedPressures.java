@@ -11,7 +11,6 @@ import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.workings.Caution;
 
 /**
@@ -34,8 +33,9 @@ final class FixedPressures {
         if (needed != null && needed.si() > fixed.si() + SLACK.si()) {
             throw new OutOfRangeException(
                     "cold pressure",
-                    both(needed),
-                    "at or below " + both(fixed) + ", for which this rule was made (" + method.title() + ")",
+                    needed.textInBothSystems(),
+                    "at or below " + fixed.textInBothSystems() + ", for which this rule was made (" + method.title()
+                            + ")",
                     REMEDY);
         }
     }
@@ -45,8 +45,9 @@ final class FixedPressures {
         if (allowed != null && allowed.si() < fixed.si() - SLACK.si()) {
             throw new OutOfRangeException(
                     "final pressure",
-                    both(allowed),
-                    "at or above " + both(fixed) + ", for which this rule was made (" + method.title() + ")",
+                    allowed.textInBothSystems(),
+                    "at or above " + fixed.textInBothSystems() + ", for which this rule was made (" + method.title()
+                            + ")",
                     REMEDY);
         }
     }
@@ -70,8 +71,8 @@ final class FixedPressures {
 
     private static Caution notUsed(String which, GaugePressure loops, GaugePressure rules, Source source) {
         return new Caution(
-                "This rule was made for a " + which + " of " + both(rules) + ": the loop's " + both(loops)
-                        + " was not used, and a smaller vessel may do.",
+                "This rule was made for a " + which + " of " + rules.textInBothSystems() + ": the loop's "
+                        + loops.textInBothSystems() + " was not used, and a smaller vessel may do.",
                 source);
     }
 
@@ -98,9 +99,5 @@ final class FixedPressures {
             allowed = Math.min(allowed, setting.si() + given.place().valveToVesselPascals());
         }
         return allowed == Double.POSITIVE_INFINITY ? null : GaugePressure.ofSi(allowed);
-    }
-
-    private static String both(GaugePressure pressure) {
-        return pressure.text(UnitSystem.SI) + " (" + pressure.text(UnitSystem.IP) + ")";
     }
 }

@@ -50,7 +50,7 @@ public record PolynomialExpansion(
         if (fraction <= 0) {
             throw new OutOfRangeException(
                     "highest temperature",
-                    TemperatureRange.both(states.hot()),
+                    states.hot().textInBothSystems(),
                     "where this rule's expansion is above zero",
                     "the rule is a fit for hot loops; take a method that uses the fluid's density");
         }

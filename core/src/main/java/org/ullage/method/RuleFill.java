@@ -20,8 +20,8 @@ final class RuleFill {
             return List.of();
         }
         return List.of(new Caution(
-                "This rule counts expansion from " + TemperatureRange.both(rulesFill) + ", not from the given "
-                        + TemperatureRange.both(states.cold()) + ".",
+                "This rule counts expansion from " + rulesFill.textInBothSystems() + ", not from the given "
+                        + states.cold().textInBothSystems() + ".",
                 source));
     }
 }

@@ -67,7 +67,7 @@ final class SizingNumbers implements Serializable {
         if (!(byGas > 0) || byGas == Double.POSITIVE_INFINITY) {
             throw new OutOfRangeException(
                     "gas temperature with the loop hot",
-                    TemperatureRange.both(method.gasTemperatures().hot()),
+                    method.gasTemperatures().hot().textInBothSystems(),
                     "low enough to leave room for water at the final pressure",
                     "keep the vessel on the cold side of the loop");
         }
@@ -119,9 +119,9 @@ final class SizingNumbers implements Serializable {
         if (!fluid.isLiquidSi(states.hotKelvins(), pressures.last)) {
             throw new OutOfRangeException(
                     "highest temperature",
-                    TemperatureRange.both(states.hot()),
-                    "below boiling at the final pressure " + finalAbsolute().text(UnitSystem.SI) + " ("
-                            + finalAbsolute().text(UnitSystem.IP) + "); there " + fluid.name()
+                    states.hot().textInBothSystems(),
+                    "below boiling at the final pressure " + finalAbsolute().textInBothSystems() + "; there "
+                            + fluid.name()
                             + " has a vapour pressure of "
                             + fluid.vapourPressure(states.hot()).text(UnitSystem.SI),
                     "raise the pressures or lower the temperature, and check the unit of the temperature");

@@ -107,8 +107,8 @@ final class SizingPressures implements Serializable {
         if (GasLaw.isAbove(last.si(), opening.si())) {
             throw new OutOfRangeException(
                     "final pressure",
-                    both(last),
-                    "at or below the relief setting as it stands at the vessel, " + both(opening),
+                    last.textInBothSystems(),
+                    "at or below the relief setting as it stands at the vessel, " + opening.textInBothSystems(),
                     "the valve would lift first: lower the final pressure");
         }
     }
@@ -126,9 +126,5 @@ final class SizingPressures implements Serializable {
                     "check the sign, and that a gauge pressure was meant");
         }
         return pascals;
-    }
-
-    private static String both(GaugePressure pressure) {
-        return pressure.text(UnitSystem.SI) + " (" + pressure.text(UnitSystem.IP) + ")";
     }
 }

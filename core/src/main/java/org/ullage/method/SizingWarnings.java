@@ -125,7 +125,7 @@ final class SizingWarnings {
         if (!(top > 0) || !fluid.isLiquidSi(numbers.states.hotKelvins(), top)) {
             warnings.add(new Caution(
                     "At the top of the loop the fluid may flash to vapour at "
-                            + TemperatureRange.both(numbers.states.hot()) + ", where its vapour pressure is "
+                            + numbers.states.hot().textInBothSystems() + ", where its vapour pressure is "
                             + fluid.vapourPressure(numbers.states.hot()).text(UnitSystem.SI)
                             + ": raise the cold pressure.",
                     fluid.vapourPressureSource()));

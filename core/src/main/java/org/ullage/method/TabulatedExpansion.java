@@ -57,10 +57,10 @@ public record TabulatedExpansion(List<Row> rows, Source source) implements Expan
                 .findFirst()
                 .orElseThrow(() -> new OutOfRangeException(
                         "highest temperature",
-                        TemperatureRange.both(states.hot()),
+                        states.hot().textInBothSystems(),
                         "at or below "
-                                + TemperatureRange.both(
-                                        rows.get(rows.size() - 1).upTo()) + " for this rule ("
+                                + rows.get(rows.size() - 1).upTo().textInBothSystems()
+                                + " for this rule ("
                                 + source.document() + ")",
                         "take a method that uses the fluid's density"));
     }
@@ -90,7 +90,7 @@ public record TabulatedExpansion(List<Row> rows, Source source) implements Expan
         Row row = row(states);
         if (states.hotKelvins() < row.upTo().si()) {
             warnings.add(new Caution(
-                    "This rule's list has no row for " + TemperatureRange.both(states.hot())
+                    "This rule's list has no row for " + states.hot().textInBothSystems()
                             + ": the next hotter one was taken, " + row.words() + ".",
                     source));
         }

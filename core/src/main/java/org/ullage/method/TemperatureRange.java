@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.workings.Caution;
 
 /**
@@ -49,11 +48,11 @@ public record TemperatureRange(
 
     void require(double kelvins) {
         if (kelvins < lowest.si() || (highest != null && kelvins > highest.si())) {
-            String upper = highest == null ? " upwards" : " to " + both(highest);
+            String upper = highest == null ? " upwards" : " to " + highest.textInBothSystems();
             throw new OutOfRangeException(
                     "highest temperature",
-                    both(Temperature.ofSi(kelvins)),
-                    "from " + both(lowest) + upper + " for this rule (" + source.document() + ")",
+                    Temperature.ofSi(kelvins).textInBothSystems(),
+                    "from " + lowest.textInBothSystems() + upper + " for this rule (" + source.document() + ")",
                     "take a method that uses the fluid's density");
         }
     }
@@ -64,15 +63,5 @@ public record TemperatureRange(
                         kelvins >= remark.from().si() && kelvins <= remark.to().si())
                 .map(Remark::caution)
                 .toList();
-    }
-
-    /**
-     * A temperature for messages.
-     *
-     * @param temperature the temperature
-     * @return in degC and in degF
-     */
-    public static String both(Temperature temperature) {
-        return temperature.text(UnitSystem.SI) + " (" + temperature.text(UnitSystem.IP) + ")";
     }
 }

@@ -98,11 +98,11 @@ public record FillPlan(Volume contraction, Volume expansion, FillWindow window, 
 
     private static void requireWithin(Temperature fill, Temperature cold, @Nullable Temperature hot) {
         if (fill.si() < cold.si() || (hot != null && fill.si() > hot.si())) {
-            String upper = hot == null ? " upwards" : " to its highest " + both(hot);
+            String upper = hot == null ? " upwards" : " to its highest " + hot.textInBothSystems();
             throw new OutOfRangeException(
                     "fill temperature",
-                    both(fill),
-                    "from the loop's lowest " + both(cold) + upper,
+                    fill.textInBothSystems(),
+                    "from the loop's lowest " + cold.textInBothSystems() + upper,
                     "widen the loop's range or fill at another temperature");
         }
     }
@@ -112,9 +112,5 @@ public record FillPlan(Volume contraction, Volume expansion, FillWindow window, 
             throw new MissingInputException(name, "a fill plan", "give both ends of the loop's temperature range");
         }
         return temperature;
-    }
-
-    private static String both(Temperature temperature) {
-        return temperature.text(UnitSystem.SI) + " (" + temperature.text(UnitSystem.IP) + ")";
     }
 }

@@ -4,7 +4,6 @@ import java.io.Serializable;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 
 /**
@@ -29,7 +28,7 @@ public record SoundVessel(Volume nominal, GaugePressure charge, AbsolutePressure
         if (nominal.si() <= 0) {
             throw new OutOfRangeException(
                     "nominal volume",
-                    nominal.text(UnitSystem.SI) + " (" + nominal.text(UnitSystem.IP) + ")",
+                    nominal.textInBothSystems(),
                     "above zero",
                     "take it from the vessel's data plate");
         }

@@ -85,8 +85,8 @@ public final class TwoReadings {
         if (hot.compareTo(cold) <= 0) {
             throw new OutOfRangeException(
                     "hot temperature",
-                    hot.text(UnitSystem.SI) + " (" + hot.text(UnitSystem.IP) + ")",
-                    "above the cold temperature " + cold.text(UnitSystem.SI) + " (" + cold.text(UnitSystem.IP) + ")",
+                    hot.textInBothSystems(),
+                    "above the cold temperature " + cold.textInBothSystems(),
                     "give the colder reading first");
         }
     }

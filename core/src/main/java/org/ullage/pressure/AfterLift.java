@@ -4,7 +4,6 @@ import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 import org.ullage.vessel.GasLaw;
 
@@ -57,7 +56,7 @@ public record AfterLift(Volume lost, @Nullable AbsolutePressure cold, Volume mis
         if (expansion.si() < 0) {
             throw new OutOfRangeException(
                     "expansion",
-                    expansion.text(UnitSystem.SI) + " (" + expansion.text(UnitSystem.IP) + ")",
+                    expansion.textInBothSystems(),
                     "zero or more",
                     "give what the loop expands by on its way from cold to hot");
         }

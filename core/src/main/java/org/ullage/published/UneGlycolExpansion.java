@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ullage.loop.LoopFluid;
 import org.ullage.method.ExpansionRule;
-import org.ullage.method.TemperatureRange;
 import org.ullage.method.ThermalStates;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
@@ -76,8 +75,8 @@ public record UneGlycolExpansion(VolumeFraction glycol) implements ExpansionRule
         if (hot.compareTo(LOWEST) < 0 || hot.compareTo(HIGHEST) > 0) {
             throw new OutOfRangeException(
                     "highest temperature",
-                    TemperatureRange.both(hot),
-                    "from " + TemperatureRange.both(LOWEST) + " to " + TemperatureRange.both(HIGHEST)
+                    hot.textInBothSystems(),
+                    "from " + LOWEST.textInBothSystems() + " to " + HIGHEST.textInBothSystems()
                             + " for the glycol factor of UNE 100155",
                     "take a method that uses the fluid's density");
         }

@@ -17,6 +17,16 @@ public abstract class AdditiveQuantity<Q extends AdditiveQuantity<Q, D>, D> exte
     abstract Q make(double si);
 
     /**
+     * The amount as a difference for people, with its sign.
+     *
+     * @param system metric or inch-pound
+     * @return such as {@code +12.3 L}
+     */
+    public final String signedText(UnitSystem system) {
+        return (si() < 0 ? "" : "+") + text(system);
+    }
+
+    /**
      * The sum.
      *
      * @param other the amount to add

@@ -106,6 +106,15 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
     }
 
     /**
+     * The quantity for people who may think in either system, as refusals and warnings print it.
+     *
+     * @return such as {@code 80 degC (176 degF)}
+     */
+    public final String textInBothSystems() {
+        return text(UnitSystem.SI) + " (" + text(UnitSystem.IP) + ")";
+    }
+
+    /**
      * The quantity as text that parses back to an equal value: in the usual metric unit where a decimal does so, otherwise in
      * the coherent SI unit.
      *

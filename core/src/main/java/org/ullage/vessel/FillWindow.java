@@ -3,7 +3,6 @@ package org.ullage.vessel;
 import java.io.Serializable;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 
 /**
@@ -60,9 +59,8 @@ public record FillWindow(AbsolutePressure lowest, AbsolutePressure highest) impl
         if (volume.si() >= nominal.si()) {
             throw new OutOfRangeException(
                     name,
-                    volume.text(UnitSystem.SI) + " (" + volume.text(UnitSystem.IP) + ")",
-                    "less than the nominal volume " + nominal.text(UnitSystem.SI) + " (" + nominal.text(UnitSystem.IP)
-                            + ")",
+                    volume.textInBothSystems(),
+                    "less than the nominal volume " + nominal.textInBothSystems(),
                     "take a larger vessel");
         }
     }

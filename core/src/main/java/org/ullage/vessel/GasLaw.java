@@ -3,7 +3,6 @@ package org.ullage.vessel;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 
 /**
@@ -38,7 +37,7 @@ public final class GasLaw {
      * @return vessel volume per volume of water taken in
      */
     public static double volumePerWater(double charge, double cold, double last) {
-        return 1 / (charge / cold - charge / last);
+        return volumePerWater(charge, cold, last, GasTemperatures.ISOTHERMAL);
     }
 
     /**
@@ -101,8 +100,9 @@ public final class GasLaw {
         if (!(water.si() < gasAtCold)) {
             throw new OutOfRangeException(
                     "water to take in",
-                    both(water),
-                    "less than the gas space at the cold pressure, " + both(Volume.ofSi(gasAtCold)),
+                    water.textInBothSystems(),
+                    "less than the gas space at the cold pressure, "
+                            + Volume.ofSi(gasAtCold).textInBothSystems(),
                     "the vessel is too small at any pressure: take a larger one");
         }
         return AbsolutePressure.ofSi(cold.si() * gasAtCold / (gasAtCold - water.si()));
@@ -135,8 +135,8 @@ public final class GasLaw {
         if (cold.si() >= last.si()) {
             throw new OutOfRangeException(
                     "final pressure",
-                    both(last),
-                    "above the cold pressure " + both(cold),
+                    last.textInBothSystems(),
+                    "above the cold pressure " + cold.textInBothSystems(),
                     "probably gauge and absolute pressure were mixed up, the two were swapped, or the static head leaves no"
                             + " room below the relief setting");
         }
@@ -146,8 +146,8 @@ public final class GasLaw {
         if (isAbove(charge.si(), cold.si())) {
             throw new OutOfRangeException(
                     "gas charge",
-                    both(charge),
-                    "at or below the cold pressure " + both(cold),
+                    charge.textInBothSystems(),
+                    "at or below the cold pressure " + cold.textInBothSystems(),
                     "a higher charge keeps the vessel empty when cold; probably gauge and absolute pressure were mixed up");
         }
     }
@@ -166,15 +166,10 @@ public final class GasLaw {
     static void requireNotNegative(String name, Volume volume) {
         if (volume.si() < 0) {
             throw new OutOfRangeException(
-                    name, both(volume), "zero or more", "check the order of the temperatures and the sign");
+                    name,
+                    volume.textInBothSystems(),
+                    "zero or more",
+                    "check the order of the temperatures and the sign");
         }
-    }
-
-    private static String both(AbsolutePressure pressure) {
-        return pressure.text(UnitSystem.SI) + " (" + pressure.text(UnitSystem.IP) + ")";
-    }
-
-    private static String both(Volume volume) {
-        return volume.text(UnitSystem.SI) + " (" + volume.text(UnitSystem.IP) + ")";
     }
 }

@@ -122,4 +122,17 @@ class QuantityPrintingTest {
             Locale.setDefault(before);
         }
     }
+
+    @Test
+    void refusalsPrintBothSystems() {
+        assertThat(Temperature.celsius(80).textInBothSystems()).isEqualTo("80 degC (176 degF)");
+        assertThat(AbsolutePressure.bar(1).textInBothSystems()).isEqualTo("1 bar abs (14.5 psi abs)");
+    }
+
+    @Test
+    void differencesShowTheirSign() {
+        assertThat(Volume.litres(12.5).signedText(UnitSystem.SI)).isEqualTo("+12.5 L");
+        assertThat(Volume.litres(-12.5).signedText(UnitSystem.SI)).isEqualTo("-12.5 L");
+        assertThat(Volume.litres(0).signedText(UnitSystem.SI)).isEqualTo("+0 L");
+    }
 }

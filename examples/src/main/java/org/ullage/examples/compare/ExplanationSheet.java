@@ -37,8 +37,8 @@ final class ExplanationSheet {
 
     private String averageText(Average all) {
         TextTable table = new TextTable(List.of("on the average over all orders", ""));
-        all.shares().forEach((convention, share) -> table.add(List.of("  " + convention, Signed.text(share, system))));
-        table.add(List.of("  in all", Signed.text(explanation.difference(), system)));
+        all.shares().forEach((convention, share) -> table.add(List.of("  " + convention, share.signedText(system))));
+        table.add(List.of("  in all", explanation.difference().signedText(system)));
         return table.text();
     }
 
@@ -58,8 +58,8 @@ final class ExplanationSheet {
         List<Convention> exchanged = change.conventions();
         List<String> cells = List.of(
                 joined(exchanged, Convention::toString),
-                joined(exchanged, convention -> words(convention, explanation.first())),
-                joined(exchanged, convention -> words(convention, explanation.second())),
+                joined(exchanged, convention -> convention.words(explanation.first())),
+                joined(exchanged, convention -> convention.words(explanation.second())),
                 number(change.difference()),
                 number(change.after()));
         return withAverage(cells, averages(exchanged));
@@ -85,10 +85,6 @@ final class ExplanationSheet {
 
     private String number(Volume volume) {
         return volume.text(system, DIGITS);
-    }
-
-    private static String words(Convention convention, Sizing sizing) {
-        return convention.words(sizing.method(), sizing.job().vessel().kind());
     }
 
     private static String joined(List<Convention> conventions, Function<Convention, String> words) {
