@@ -27,7 +27,7 @@ record ComparisonSection(SizingJob job) implements Section {
         page.line("");
         page.paragraph("They differ by their conventions. The one that is easiest to overlook is which temperature each"
                 + " counts up to:");
-        METHODS.forEach(method -> page.bullet(method.name() + ": " + method.hotBasis()));
+        METHODS.forEach(method -> page.bullet(method.name() + ": " + method.hotBasis() + ". " + method.source()));
     }
 
     private void answer(Page page, Method method) {

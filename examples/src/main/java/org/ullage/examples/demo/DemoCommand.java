@@ -9,7 +9,7 @@ import picocli.CommandLine.Spec;
         name = "demo",
         description = {
             "Sizes the vessel of an invented building and prints the page an installer would keep: the job, the answer, the"
-                    + " steps with their sources, what to watch, and the same job by every method; metric and inch-pound."
+                    + " steps with their sources, what to watch, and the same job by other methods; metric and inch-pound."
         },
         mixinStandardHelpOptions = true,
         usageHelpWidth = 100)
