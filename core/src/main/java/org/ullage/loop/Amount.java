@@ -1,6 +1,7 @@
 package org.ullage.loop;
 
 import java.io.Serializable;
+import org.ullage.quantity.Area;
 import org.ullage.quantity.Digits;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
@@ -68,7 +69,7 @@ public record Amount(double metric, String metricUnit, double inchPound, String 
      * @return the amount, in square metres or square feet
      */
     public static Amount of(Area area) {
-        return new Amount(area.squareMetres(), "m2", area.inSquareFeet(), "ft2");
+        return new Amount(area.in(Units.SQUARE_METRE), "m2", area.in(Units.SQUARE_FOOT), "ft2");
     }
 
     /**

@@ -1,6 +1,8 @@
 package org.ullage.loop;
 
 import org.ullage.provenance.Source;
+import org.ullage.quantity.Area;
+import org.ullage.quantity.Units;
 
 /** Rules of thumb for contents by area. */
 public enum AreaRule {
@@ -23,7 +25,8 @@ public enum AreaRule {
      */
     public ContentsItem item(Area area) {
         ContentsRule rule = ContentsRule.of(this);
-        return rule.item(Amount.of(area), rule.per().equals("m2") ? area.squareMetres() : area.inSquareFeet());
+        return rule.item(
+                Amount.of(area), rule.per().equals("m2") ? area.in(Units.SQUARE_METRE) : area.in(Units.SQUARE_FOOT));
     }
 
     /**

@@ -3,9 +3,11 @@ package org.ullage.loop;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ullage.provenance.Source;
+import org.ullage.quantity.Area;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
 
 /**
@@ -85,7 +87,14 @@ public final class TakeOff {
      * @throws OutOfRangeException if the spacing is zero or negative
      */
     public TakeOff floor(Pipe pipe, Length spacing, Area area) {
-        return pipe("floor, " + pipe.name(), pipe, area.pipeAt(spacing));
+        if (spacing.si() <= 0) {
+            throw new OutOfRangeException(
+                    "pipe spacing",
+                    spacing.text(Units.MILLIMETRE) + " (" + spacing.text(Units.INCH) + ")",
+                    "above zero",
+                    "give the distance from pipe to pipe");
+        }
+        return pipe("floor, " + pipe.name(), pipe, Length.ofSi(area.si() / spacing.si()));
     }
 
     /**

@@ -35,7 +35,7 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
      * The value in the coherent SI unit: the path for calculations, free of conversions.
      *
      * @return pascals, kelvins, cubic metres, metres, kilograms, kilograms per cubic metre, cubic metres per kilogram, watts,
-     *     newtons, or a fraction of one
+     *     newtons, square metres, newton metres, or a fraction of one
      */
     public final double si() {
         return si;

@@ -91,6 +91,13 @@ public final class Units {
     public static final Unit<Volume> CUBIC_FOOT =
             new Unit<>("ft3", 28_316_846_592L, 1_000_000_000_000L, SP_811, "ft\u00b3", "cu ft");
 
+    /** Square metre. */
+    public static final Unit<Area> SQUARE_METRE = new Unit<>("m2", 1, 1, SI, "m\u00b2");
+
+    /** Square foot. */
+    public static final Unit<Area> SQUARE_FOOT =
+            new Unit<>("ft2", 9_290_304L, 100_000_000L, SP_811, "ft\u00b2", "sq ft");
+
     /** Metre. */
     public static final Unit<Length> METRE = new Unit<>("m", 1, 1, SI);
 
@@ -147,6 +154,29 @@ public final class Units {
 
     /** Pound-force: one pound under standard gravity. */
     public static final Unit<Force> POUND_FORCE = new Unit<>("lbf", 44_482_216_152_605L, 10_000_000_000_000L, SP_811);
+
+    /** Newton metre. */
+    public static final Unit<Moment> NEWTON_METRE = new Unit<>("N m", 1, 1, SI, "Nm");
+
+    /** Pound-force foot: a pound-force at 0.3048 m. */
+    public static final Unit<Moment> POUND_FORCE_FOOT =
+            new Unit<>("lbf ft", 3_389_544_870_828_501L, 2_500_000_000_000_000L, SP_811, "ft lbf");
+
+    /** Pound-force inch: a pound-force at 0.0254 m. */
+    public static final Unit<Moment> POUND_FORCE_INCH =
+            new Unit<>("lbf in", 1_129_848_290_276_167L, 10_000_000_000_000_000L, SP_811, "in lbf");
+
+    /** Pascal, as a stress. */
+    public static final Unit<Stress> STRESS_PASCAL = new Unit<>("Pa", 1, 1, SI);
+
+    /** Megapascal, as a stress. */
+    public static final Unit<Stress> STRESS_MEGAPASCAL = new Unit<>("MPa", 1_000_000, 1, SI, "N/mm2");
+
+    /** Pound-force per square inch, as a stress. */
+    public static final Unit<Stress> STRESS_PSI = new Unit<>("psi", 44_482_216_152_605L, 6_451_600_000L, SP_811);
+
+    /** Thousand pounds-force per square inch, as a stress. */
+    public static final Unit<Stress> STRESS_KSI = new Unit<>("ksi", 44_482_216_152_605L, 6_451_600L, SP_811);
 
     /** Mass fraction of one. */
     public static final Unit<MassFraction> MASS_FRACTION = new Unit<>("kg/kg", 1, 1, SI);

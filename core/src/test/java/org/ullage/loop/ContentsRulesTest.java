@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.ullage.provenance.Provenance;
+import org.ullage.quantity.Area;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Power;
 import org.ullage.quantity.Units;

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ullage.quantity.Area;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.Power;
 import org.ullage.quantity.Temperature;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.ullage.provenance.Source;
+import org.ullage.quantity.Area;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
@@ -117,8 +118,8 @@ class TakeOffTest {
 
     @Test
     void areasInFeetAndMetres() {
-        assertThat(Area.squareFeet(1).squareMetres()).isCloseTo(0.09290304, within(1e-15));
-        assertThat(Area.squareFeet(1200).inSquareFeet()).isCloseTo(1200, within(1e-9));
+        assertThat(Area.squareFeet(1).si()).isCloseTo(0.09290304, within(1e-15));
+        assertThat(Area.squareFeet(1200).in(Units.SQUARE_FOOT)).isCloseTo(1200, within(1e-9));
         assertThat(Area.squareMetres(120).text(UnitSystem.SI)).isEqualTo("120 m2");
         assertThat(Area.squareFeet(1200).text(UnitSystem.IP)).isEqualTo("1200 ft2");
         assertThatThrownBy(() -> Area.squareMetres(Double.NaN)).isInstanceOf(OutOfRangeException.class);

@@ -26,6 +26,9 @@ record QuantityType<Q extends Quantity<Q, D>, D>(
             new QuantityType<>("density", Density::ofSi, Density::of, Density::parse),
             new QuantityType<>("specific volume", SpecificVolume::ofSi, SpecificVolume::of, SpecificVolume::parse),
             new QuantityType<>("power", Power::ofSi, Power::of, Power::parse),
+            new QuantityType<>("area", Area::ofSi, Area::of, Area::parse),
+            new QuantityType<>("moment", Moment::ofSi, Moment::of, Moment::parse),
+            new QuantityType<>("stress", Stress::ofSi, Stress::of, Stress::parse),
             new QuantityType<>("force", Force::ofSi, Force::of, Force::parse),
             new QuantityType<>("mass fraction", MassFraction::ofSi, MassFraction::of, MassFraction::parse),
             new QuantityType<>("volume fraction", VolumeFraction::ofSi, VolumeFraction::of, VolumeFraction::parse),
@@ -66,12 +69,14 @@ record QuantityType<Q extends Quantity<Q, D>, D>(
                         "volume",
                         "length",
                         "power",
-                        "force")
+                        "force",
+                        "moment",
+                        "stress")
                 .contains(name);
     }
 
     boolean allowsZero() {
-        return !List.of("absolute pressure", "temperature", "density", "specific volume")
+        return !List.of("absolute pressure", "temperature", "density", "specific volume", "area")
                 .contains(name);
     }
 

@@ -16,15 +16,18 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.Area;
 import org.ullage.quantity.Density;
 import org.ullage.quantity.Force;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.LinearExpansion;
 import org.ullage.quantity.Mass;
 import org.ullage.quantity.MassFraction;
+import org.ullage.quantity.Moment;
 import org.ullage.quantity.Power;
 import org.ullage.quantity.PressureDifference;
 import org.ullage.quantity.SpecificVolume;
+import org.ullage.quantity.Stress;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.TemperatureDifference;
 import org.ullage.quantity.Unit;
@@ -64,6 +67,8 @@ class ConversionOracleTest {
         javax.measure.Unit<?> perMass = SI.CUBIC_METRE.divide(SI.KILOGRAM);
         javax.measure.Unit<?> metreOfWater =
                 perVolume.multiply(1000).multiply(Imperial.STANDARD_GRAVITY).multiply(SI.METRE);
+        javax.measure.Unit<?> newtonMetre = SI.NEWTON.multiply(SI.METRE);
+        javax.measure.Unit<?> poundPerSquareInch = Imperial.POUND_FORCE.divide(USCustomary.INCH.pow(2));
         return Stream.of(
                 row(Units.PASCAL, PressureDifference.of(1, Units.PASCAL).si(), pascal, pascal),
                 row(Units.KILOPASCAL, PressureDifference.kilopascals(1).si(), MetricPrefix.KILO(SI.PASCAL), pascal),
@@ -77,11 +82,7 @@ class ConversionOracleTest {
                         PressureDifference.of(1, Units.MILLIBAR).si(),
                         MetricPrefix.HECTO(SI.PASCAL),
                         pascal),
-                row(
-                        Units.PSI,
-                        PressureDifference.psi(1).si(),
-                        Imperial.POUND_FORCE.divide(USCustomary.INCH.pow(2)),
-                        pascal),
+                row(Units.PSI, PressureDifference.psi(1).si(), poundPerSquareInch, pascal),
                 row(
                         Units.METRE_OF_WATER,
                         PressureDifference.of(1, Units.METRE_OF_WATER).si(),
@@ -137,6 +138,27 @@ class ConversionOracleTest {
                 row(Units.NEWTON, Force.newtons(1).si(), SI.NEWTON, SI.NEWTON),
                 row(Units.KILONEWTON, Force.of(1, Units.KILONEWTON).si(), MetricPrefix.KILO(SI.NEWTON), SI.NEWTON),
                 row(Units.POUND_FORCE, Force.poundsForce(1).si(), Imperial.POUND_FORCE, SI.NEWTON),
+                row(Units.SQUARE_METRE, Area.squareMetres(1).si(), SI.SQUARE_METRE, SI.SQUARE_METRE),
+                row(Units.SQUARE_FOOT, Area.squareFeet(1).si(), USCustomary.FOOT.pow(2), SI.SQUARE_METRE),
+                row(Units.NEWTON_METRE, Moment.newtonMetres(1).si(), newtonMetre, newtonMetre),
+                row(
+                        Units.POUND_FORCE_FOOT,
+                        Moment.of(1, Units.POUND_FORCE_FOOT).si(),
+                        Imperial.POUND_FORCE.multiply(USCustomary.FOOT),
+                        newtonMetre),
+                row(
+                        Units.POUND_FORCE_INCH,
+                        Moment.poundForceInches(1).si(),
+                        Imperial.POUND_FORCE.multiply(USCustomary.INCH),
+                        newtonMetre),
+                row(Units.STRESS_PASCAL, Stress.of(1, Units.STRESS_PASCAL).si(), SI.PASCAL, SI.PASCAL),
+                row(Units.STRESS_MEGAPASCAL, Stress.megapascals(1).si(), MetricPrefix.MEGA(SI.PASCAL), SI.PASCAL),
+                row(Units.STRESS_PSI, Stress.psi(1).si(), poundPerSquareInch, SI.PASCAL),
+                row(
+                        Units.STRESS_KSI,
+                        Stress.of(1, Units.STRESS_KSI).si(),
+                        poundPerSquareInch.multiply(1000),
+                        SI.PASCAL),
                 row(Units.MASS_PERCENT, MassFraction.percent(1).si(), SI.PERCENT, AbstractUnit.ONE),
                 row(
                         Units.MASS_FRACTION,
