@@ -1,0 +1,30 @@
+package org.ullage.condition;
+
+/** What decides which limits apply to a loop's fluid. */
+public enum LoopTrait {
+    /** Inhibited propylene or ethylene glycol in water; without it the fluid is water. */
+    GLYCOL("inhibited glycol"),
+    /** A solar loop, which can stagnate. */
+    SOLAR("solar loop"),
+    /** Aluminium or its alloys touch the fluid. */
+    ALUMINIUM("aluminium in the loop"),
+    /** Run on desalinated water. */
+    LOW_SALT("low-salt operation"),
+    /** Run on water that keeps its salts. */
+    SALINE("saline operation");
+
+    private final String word;
+
+    LoopTrait(String word) {
+        this.word = word;
+    }
+
+    /**
+     * The trait for people.
+     *
+     * @return such as {@code low-salt operation}
+     */
+    public String word() {
+        return word;
+    }
+}
