@@ -17,8 +17,8 @@ public record ChargeCheck(VesselConnection connection) implements Serializable {
     private static final Source TRADE_BODY =
             Source.published("Belgian trade body, how to check a closed vessel", "first part");
 
-    private static final Source WORK_SPECIFICATION =
-            Source.published("US standard work specification 7.8104.8", "charge of an expansion tank");
+    private static final Source WORK_SPECIFICATION = Source.published(
+            "US standard work specification 7.8104.8", "given for potable tanks: isolate, drain, read, match");
 
     private static final Source BOILER_INSTRUCTIONS =
             Source.published("boiler service instructions (European)", "charge of the vessel and cold fill");
@@ -38,7 +38,7 @@ public record ChargeCheck(VesselConnection connection) implements Serializable {
     private static final List<CheckStep> BY_VALVE = List.of(
             new CheckStep("Unlock and close the valve between loop and vessel.", TRADE_BODY),
             new CheckStep(
-                    "Open the drain on the vessel's side until no more water comes; leave it open.",
+                    "Open the drain on the vessel's side until no more water comes and the water side is at zero pressure; leave it open.",
                     WORK_SPECIFICATION));
 
     private static final List<CheckStep> BY_TAKING_OFF = List.of(
@@ -76,7 +76,7 @@ public record ChargeCheck(VesselConnection connection) implements Serializable {
 
     private static final List<CheckStep> FILL = List.of(
             new CheckStep(
-                    "Fill to the pressure of the plan, not below the charge (these instructions: 0.2 bar above it), and mark it on"
+                    "Fill to the pressure of the plan, not below the charge (one boiler instruction: 0.2 bar above it), and mark it on"
                             + " the gauge as the least.",
                     BOILER_INSTRUCTIONS),
             new CheckStep(

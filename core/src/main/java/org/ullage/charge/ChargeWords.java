@@ -21,8 +21,15 @@ final class ChargeWords {
                 text,
                 "  fill to " + plan.fillPressure().text(system) + " at the vessel, which then holds "
                         + plan.waterAfterFilling().text(system) + " of water");
-        line(text, "the gauge should read " + plan.gaugeAfterFilling().text(system) + " after filling");
-        line(text, "  and " + plan.gaugeWhenHot().text(system) + " with the loop at its highest temperature");
+        line(
+                text,
+                "the gauge should read " + plan.gaugeAfterFilling().text(system) + " after filling, with the gas at "
+                        + plan.job().air().text(system));
+        line(
+                text,
+                "  and " + plan.gaugeWhenHot().text(system)
+                        + " with the loop at its highest temperature and the gas at "
+                        + plan.job().sizing().method().gasTemperatures().hot().text(system));
         for (Caution warning : plan.warnings()) {
             line(text, "! " + warning);
         }

@@ -66,7 +66,7 @@ public record FoundCharge(ChargeReading found, ChargeReading wanted, Volume acce
      */
     public String consequence() {
         return switch (action()) {
-            case LEAVE -> "It does no harm.";
+            case LEAVE -> "It may stay until the vessel is open for another reason.";
             case ADD ->
                 found.pressure().si() <= 0
                         ? "The charge is gone: the vessel fills with water, the pressure swings from the cold fill to the relief"

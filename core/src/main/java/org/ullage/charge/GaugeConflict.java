@@ -75,13 +75,14 @@ public record GaugeConflict(
      * @return one line
      */
     public String text(UnitSystem system) {
-        String asked = rule + " of " + rating.text(system);
+        String asked = rule.words() + " of " + rating.text(system) + "; ";
+        String source = " " + rule.least().source();
         if (!isConflict()) {
-            return asked + "; " + reading.text(system) + " stands in the middle half of "
-                    + readable.get(0).text(system);
+            return asked + reading.text(system) + " stands in the middle half of "
+                    + readable.get(0).text(system) + source;
         }
         String which = allowed.isEmpty() ? "no range does so" : allowed.get(0).text(system) + " does so";
-        return asked + "; " + which + ", and " + reading.text(system)
-                + " stands in the middle half of none that does: read the charge with a gauge of its own";
+        return asked + which + ", and " + reading.text(system)
+                + " stands in the middle half of none that does: read the charge with a gauge of its own" + source;
     }
 }

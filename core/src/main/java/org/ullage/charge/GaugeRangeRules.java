@@ -61,7 +61,7 @@ public final class GaugeRangeRules {
     private static final GaugeRangeRule SOLAR = new GaugeRangeRule(
             "gauges of a solar loop",
             "rated 125 psi, at the pumps, the exchanger ports and the tank",
-            Source.published("UFC 3-440-01, Active solar preheat systems", "2002, chapter 4, gauges"));
+            Source.published("UFC 3-440-01, Active solar preheat systems", "2002, gauges"));
 
     private static final GaugeRangeRule GRADUATION = new GaugeRangeRule(
             "gauge by ASME B40.100",

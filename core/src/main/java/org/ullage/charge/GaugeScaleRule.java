@@ -39,6 +39,12 @@ public record GaugeScaleRule(
                 && (greatest == null || !GasLaw.isAbove(multiple, greatest.value()));
     }
 
+    /** What the rule asks for, without its source. */
+    String words() {
+        String most = greatest == null ? "at least " + least.value() : least.value() + " to " + greatest.value();
+        return subject + ": scale ends at " + most + " x " + rating;
+    }
+
     /**
      * The rule for people.
      *
@@ -46,7 +52,6 @@ public record GaugeScaleRule(
      */
     @Override
     public String toString() {
-        String most = greatest == null ? "at least " + least.value() : least.value() + " to " + greatest.value();
-        return subject + ": scale ends at " + most + " x " + rating + " " + least.source();
+        return words() + " " + least.source();
     }
 }

@@ -250,7 +250,8 @@ class ChargePlanTest {
         assertThat(metric.text(UnitSystem.SI))
                 .contains("set the charge to 0.8977 bar with the gas at 5 degC")
                 .contains("that is 1 bar with the gas at 20 degC")
-                .contains("the gauge should read")
+                .contains("after filling, with the gas at 5 degC")
+                .contains("highest temperature and the gas at 20 degC")
                 .matches("\\A\\p{ASCII}*\\z");
     }
 
@@ -277,6 +278,19 @@ class ChargePlanTest {
                 .workings()
                 .text(UnitSystem.IP);
         assertThat(chosen).contains("fill pressure that was chosen").doesNotContain("V_i");
+    }
+
+    @Test
+    void acceptanceStepsShowLimitAndGasTemperatures() {
+        GasTemperatures own = new GasTemperatures(TWENTY, TEN, Temperature.celsius(30), Source.given());
+        Sizing limited =
+                Methods.EN_12828.with(own).size(job(VesselType.diaphragm(VolumeFraction.percent(50)), PRESSURES));
+        assertThat(ChargeJob.of(limited, NOMINAL, TWENTY, TEN)
+                        .found(GaugePressure.bar(0.5), TWENTY)
+                        .plan()
+                        .workings()
+                        .text(UnitSystem.SI))
+                .contains("min(a, max(0, 1 - P_x * g_f / p_f)) - min(a, max(0, 1 - P_x * g_i / p_i))");
     }
 
     @Test

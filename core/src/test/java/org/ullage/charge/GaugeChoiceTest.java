@@ -92,8 +92,7 @@ class GaugeChoiceTest {
 
     @Test
     void theMiddleHalfComesBeforeTheLeastError() {
-        // 3 psi: 0 to 15 has it at 20 % with 3 % of 15 = 0.45; among 0 to 15 and 0 to 6 psi the latter has it in the
-        // middle
+        // 3 psi stands at 15 % of 0 to 20 psi, off by 0.6; and at 55 % of -30 to 30 psi, off by 1.2
         List<GaugeRange> ranges = List.of(
                 GaugeRange.given(GaugePressure.psi(0), GaugePressure.psi(20)),
                 GaugeRange.given(GaugePressure.psi(-30), GaugePressure.psi(30)));

@@ -48,7 +48,8 @@ class GaugeConflictTest {
         assertThat(conflict.allowed()).containsExactly(GaugeRanges.PSI_DIALS.get(2));
         assertThat(GaugeRanges.PSI_DIALS.get(2).part(GaugePressure.psi(12))).isEqualTo(ScalePart.LOWER_QUARTER);
         assertThat(conflict.text(UnitSystem.IP))
-                .contains("maximum allowable working pressure")
+                .contains("scale ends at 1.5 to 3.0 x maximum allowable working pressure of 30 psi; ")
+                .endsWith("COMAR (Maryland) 09.12.01.12, B(2)")
                 .contains("0 psi to 60 psi")
                 .contains("a gauge of its own");
     }
