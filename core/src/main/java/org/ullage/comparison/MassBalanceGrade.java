@@ -18,7 +18,7 @@ import org.ullage.vessel.VesselKind;
 /**
  * How a method's vessel stands by the mass balance: how much larger it is than the smallest vessel, with the same charge and cold
  * pressure, in which the water that really leaves the loop reaches no more than the relief setting (or the final pressure that was
- * given). In a solar loop that may boil what leaves is also the liquid of the collectors and of the pipe that boils empty. Immutable.
+ * given), with gas as warm as the method has it. In a solar loop that may boil what leaves is also the liquid of the collectors and of the pipe that boils empty. Immutable.
  *
  * @param beyond the method's vessel less that smallest vessel; negative if it is short; null where the mass balance cannot judge, as
  *     for an open tank or an unknown lowest temperature
@@ -36,8 +36,9 @@ public record MassBalanceGrade(@Nullable Volume beyond, String reason) implement
         try {
             boolean mayBoil = sizing.job().loop().stagnation() != null;
             Method balance = mayBoil ? Methods.MASS_BALANCE.withVapourOf(Methods.UFC_3_440_01) : Methods.MASS_BALANCE;
-            Sizing smallest =
-                    balance.with(FinalPressureRule.setting(TO_THE_SETTING)).size(sameStart(sizing));
+            Sizing smallest = balance.with(FinalPressureRule.setting(TO_THE_SETTING))
+                    .with(sizing.method().gasTemperatures())
+                    .size(sameStart(sizing));
             return new MassBalanceGrade(sizing.requiredVolume().minus(smallest.requiredVolume()), "");
         } catch (OutOfRangeException | MissingInputException refusal) {
             return new MassBalanceGrade(null, String.valueOf(refusal.getMessage()));

@@ -114,7 +114,8 @@ public final class Sizing implements Serializable {
     }
 
     /**
-     * Gas charge to set with the water side empty and the gas at 20 degC, before connection. For an open tank zero.
+     * Gas charge to set with the water side empty and the gas at the temperature the method charges it at (20 degC unless
+     * the method was given gas temperatures of its own), before connection. For an open tank zero.
      *
      * @return the gauge pressure
      */

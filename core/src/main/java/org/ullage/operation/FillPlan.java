@@ -12,6 +12,7 @@ import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 import org.ullage.vessel.FillWindow;
+import org.ullage.vessel.GasTemperatures;
 
 /**
  * Between which pressures a loop may be filled at the temperature of the day, so that the vessel keeps the reserve when the loop is
@@ -22,6 +23,9 @@ import org.ullage.vessel.FillWindow;
  * V_c = V_s (v_fill/v_min - 1 - 3 alpha dt), expansion to come V_e = V_s (v_hot/v_fill - 1 - 3 alpha dt), v_min being where the loop
  * holds most between coldest and fill temperature (water is densest near 4 degC). For a solar loop that may boil V_e is the rule's own
  * expansion and what vapour pushes out.
+ *
+ * <p>Where the method was given gas temperatures of its own, the charge follows them: hot as the method has it, at the filling as
+ * stated or as far between cold and hot as the loop is.
  *
  * @param contraction water the loop takes out of the vessel on its way to the coldest state, as warm as it was filled
  * @param expansion water the vessel takes on the way to the hottest state, with what vapour pushes out
@@ -45,6 +49,21 @@ public record FillPlan(Volume contraction, Volume expansion, FillWindow window, 
      * @throws OutOfRangeException if the fill temperature is outside the loop's range or the vessel cannot hold the water
      */
     public static FillPlan of(Sizing sizing, Volume nominal, Temperature fill) {
+        return of(sizing, nominal, fill, gasBetweenColdAndHot(sizing, fill));
+    }
+
+    /**
+     * Plans the filling of a sized loop when the gas temperature of the day is known.
+     *
+     * @param sizing the sizing; its pressures, charge and reserve count
+     * @param nominal nominal volume of the vessel that was chosen
+     * @param fill temperature of the loop when it is filled
+     * @param gas temperature of the gas in the vessel when the loop is filled
+     * @return the plan; its window may be closed, see {@link FillWindow#isOpen()}
+     * @throws MissingInputException if the coldest temperature, or for a loop that does not boil the hottest, is not known
+     * @throws OutOfRangeException if the fill temperature is outside the loop's range or the vessel cannot hold the water
+     */
+    public static FillPlan of(Sizing sizing, Volume nominal, Temperature fill, Temperature gas) {
         LoopTemperatures range = sizing.job().temperatures();
         Temperature cold = required(range.cold(), "lowest temperature");
         requireWithin(fill, cold, range.hot());
@@ -54,9 +73,12 @@ public record FillPlan(Volume contraction, Volume expansion, FillWindow window, 
                 ? sizing.expansionVolume().plus(sizing.vapourVolume())
                 : swell.expansion(fill, required(range.hot(), "highest temperature"));
         AbsolutePressure air = sizing.atmosphere();
+        GasTemperatures temperatures = sizing.method().gasTemperatures();
+        double charge = sizing.preCharge().absolute(air).si();
         FillWindow window = FillWindow.of(
                 nominal,
-                sizing.preCharge().absolute(air),
+                AbsolutePressure.ofSi(charge * temperatures.ratio(gas)),
+                AbsolutePressure.ofSi(charge * temperatures.hotRatio()),
                 sizing.finalPressure().absolute(air),
                 sizing.reserveVolume().plus(contraction),
                 expansion);
@@ -94,6 +116,20 @@ public record FillPlan(Volume contraction, Volume expansion, FillWindow window, 
                 : "no fill pressure will do: the vessel would need " + lowest().text(system)
                         + " to keep its reserve but no more than " + highest().text(system)
                         + " to take the expansion; take a larger vessel";
+    }
+
+    /** For a loop without a highest temperature, one that may boil, the gas counts as with the loop cold. */
+    private static Temperature gasBetweenColdAndHot(Sizing sizing, Temperature fill) {
+        GasTemperatures gas = sizing.method().gasTemperatures();
+        LoopTemperatures range = sizing.job().temperatures();
+        Temperature cold = range.cold();
+        Temperature hot = range.hot();
+        if (cold == null || hot == null) {
+            return gas.cold();
+        }
+        double share = (fill.si() - cold.si()) / (hot.si() - cold.si());
+        return Temperature.ofSi(
+                gas.cold().si() + share * (gas.hot().si() - gas.cold().si()));
     }
 
     private static void requireWithin(Temperature fill, Temperature cold, @Nullable Temperature hot) {

@@ -17,6 +17,10 @@ import org.ullage.quantity.Volume;
  * highest = p_f / (1 + V_e p_f / (V_n p_0))
  * </pre>
  *
+ * <p>A gas that is warmer hot than at the filling has a charge of its own for each, p_0 and p_0h:
+ *
+ * <pre>highest = p_0 V_n / (V_n p_0h / p_f + V_e)</pre>
+ *
  * @param lowest lowest fill pressure
  * @param highest highest fill pressure
  */
@@ -36,13 +40,35 @@ public record FillWindow(AbsolutePressure lowest, AbsolutePressure highest) impl
      */
     public static FillWindow of(
             Volume nominal, AbsolutePressure charge, AbsolutePressure last, Volume inVessel, Volume toCome) {
-        GasLaw.requireOrder(charge, charge, last);
-        requireWithin("water to hold after filling", inVessel, nominal);
+        return of(nominal, charge, charge, last, inVessel, toCome);
+    }
+
+    /**
+     * The window of a vessel whose gas is not as warm at the filling as it is with the loop hot.
+     *
+     * @param nominal V_n, above zero
+     * @param charge p_0, what the charge is at the gas temperature of the filling
+     * @param hotCharge p_0h, what the charge is at the gas temperature with the loop hot
+     * @param last p_f, above the hot charge
+     * @param inVessel V_wr + V_c: water the vessel must hold after filling, zero or more and less than V_n
+     * @param toCome V_e: expansion from the temperature of the filling to the hottest state, zero or more
+     * @return the window; its lowest pressure may be above its highest, see {@link #isOpen()}
+     * @throws OutOfRangeException if a volume is out of range or the final pressure is not above the hot charge
+     */
+    public static FillWindow of(
+            Volume nominal,
+            AbsolutePressure charge,
+            AbsolutePressure hotCharge,
+            AbsolutePressure last,
+            Volume inVessel,
+            Volume toCome) {
+        GasLaw.requireOrder(hotCharge, hotCharge, last);
         GasLaw.requireNotNegative("expansion to come", toCome);
-        double gas = nominal.si() * charge.si();
+        double gas = nominal.si() * hotCharge.si();
+        double highest = last.si() / (1 + toCome.si() * last.si() / gas);
         return new FillWindow(
-                AbsolutePressure.ofSi(gas / (nominal.si() - inVessel.si())),
-                AbsolutePressure.ofSi(last.si() / (1 + toCome.si() * last.si() / gas)));
+                GasLaw.pressureHolding(nominal, charge, inVessel),
+                AbsolutePressure.ofSi(highest * charge.si() / hotCharge.si()));
     }
 
     /**
@@ -52,16 +78,5 @@ public record FillWindow(AbsolutePressure lowest, AbsolutePressure highest) impl
      */
     public boolean isOpen() {
         return lowest.si() <= highest.si();
-    }
-
-    private static void requireWithin(String name, Volume volume, Volume nominal) {
-        GasLaw.requireNotNegative(name, volume);
-        if (volume.si() >= nominal.si()) {
-            throw new OutOfRangeException(
-                    name,
-                    volume.textInBothSystems(),
-                    "less than the nominal volume " + nominal.textInBothSystems(),
-                    "take a larger vessel");
-        }
     }
 }

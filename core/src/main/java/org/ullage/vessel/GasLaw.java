@@ -109,6 +109,27 @@ public final class GasLaw {
     }
 
     /**
+     * Pressure of a vessel that holds water: p_0 V_n / (V_n - V_w).
+     *
+     * @param nominal V_n, above zero
+     * @param charge p_0
+     * @param water V_w, zero or more and less than V_n
+     * @return p
+     * @throws OutOfRangeException if the water is negative or leaves no room for gas
+     */
+    public static AbsolutePressure pressureHolding(Volume nominal, AbsolutePressure charge, Volume water) {
+        requireNotNegative("water to hold in the vessel", water);
+        if (water.si() >= nominal.si()) {
+            throw new OutOfRangeException(
+                    "water to hold in the vessel",
+                    water.textInBothSystems(),
+                    "less than the nominal volume " + nominal.textInBothSystems(),
+                    "take a larger vessel");
+        }
+        return AbsolutePressure.ofSi(charge.si() * nominal.si() / (nominal.si() - water.si()));
+    }
+
+    /**
      * Water in a vessel at a pressure: V_n (1 - p_0/p), none below the charge.
      *
      * @param nominal V_n, zero or more

@@ -26,12 +26,22 @@ public record GasTemperatures(Temperature charged, Temperature cold, Temperature
     }
 
     /**
+     * What the charge is multiplied by with the gas at a temperature.
+     *
+     * @param gas temperature of the gas
+     * @return ratio of absolute temperatures
+     */
+    public double ratio(Temperature gas) {
+        return gas.si() / charged.si();
+    }
+
+    /**
      * What the charge is multiplied by with the loop cold.
      *
      * @return ratio of absolute temperatures
      */
     public double coldRatio() {
-        return cold.si() / charged.si();
+        return ratio(cold);
     }
 
     /**
@@ -40,7 +50,7 @@ public record GasTemperatures(Temperature charged, Temperature cold, Temperature
      * @return ratio of absolute temperatures
      */
     public double hotRatio() {
-        return hot.si() / charged.si();
+        return ratio(hot);
     }
 
     /**

@@ -11,12 +11,15 @@ import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
 import org.ullage.method.TestFluid;
+import org.ullage.pressure.FinalPressureRule;
 import org.ullage.pressure.PressureInputs;
+import org.ullage.provenance.Source;
 import org.ullage.published.Methods;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselType;
 
 class MethodComparisonTest {
@@ -56,6 +59,17 @@ class MethodComparisonTest {
         MassBalanceGrade grade = MassBalanceGrade.of(Methods.MASS_BALANCE.size(JOB));
         assertThat(grade.isShort()).isFalse();
         assertThat(grade.text(UnitSystem.SI)).startsWith("+");
+    }
+
+    @Test
+    void gasIsAsWarmInTheSmallestVesselAsInTheMethod() {
+        GasTemperatures warm = new GasTemperatures(
+                Temperature.celsius(20), Temperature.celsius(20), Temperature.celsius(40), Source.given());
+        Method sized = Methods.MASS_BALANCE.with(warm);
+        Sizing smallest = sized.with(FinalPressureRule.setting(Source.given())).size(JOB);
+        MassBalanceGrade grade = MassBalanceGrade.of(sized.size(JOB));
+        assertThat(grade.beyond()).isEqualTo(sized.size(JOB).requiredVolume().minus(smallest.requiredVolume()));
+        assertThat(MassBalanceGrade.of(smallest).beyond()).isEqualTo(Volume.litres(0));
     }
 
     @Test

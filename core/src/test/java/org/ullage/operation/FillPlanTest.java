@@ -15,6 +15,7 @@ import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
 import org.ullage.method.TestFluid;
 import org.ullage.pressure.PressureInputs;
+import org.ullage.provenance.Source;
 import org.ullage.published.Methods;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.MissingInputException;
@@ -24,6 +25,7 @@ import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
 import org.ullage.vessel.GasLaw;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselType;
 
 /** The test fluid has v = 0.001 (1 + 0.0005 t), so 1000 L change by 1000 (0.0005 dt)/(1 + 0.0005 t). */
@@ -100,6 +102,37 @@ class FillPlanTest {
         FillPlan plan = FillPlan.of(credited, Volume.litres(100), Temperature.celsius(20));
         assertThat(plan.expansion().in(Units.LITRE)).isCloseTo(1000 * (0.0075 / 1.01 - 15 * growth), within(1e-9));
         assertThat(plan.contraction().in(Units.LITRE)).isCloseTo(1000 * (0.007 / 1.003 - 14 * growth), within(1e-9));
+    }
+
+    @Test
+    void gasTemperaturesOfTheMethodCount() {
+        Temperature twenty = Temperature.celsius(20);
+        GasTemperatures own =
+                new GasTemperatures(twenty, Temperature.celsius(10), Temperature.celsius(30), Source.given());
+        Sizing sizing =
+                Methods.EN_12828.with(own).size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), SIX, THIRTY_FIVE));
+        // the loop is 14/29 of the way up, so the gas is at 10 + 20 x 14/29 degC
+        double filled = (283.15 + 20.0 * 14 / 29) / 293.15;
+        double hot = 303.15 / 293.15;
+        double charge = sizing.preCharge().absolute(sizing.atmosphere()).si();
+        double last = sizing.finalPressure().absolute(sizing.atmosphere()).si();
+        double held = sizing.reserveVolume().in(Units.LITRE) + 7 / 1.003;
+        FillPlan plan = FillPlan.of(sizing, Volume.litres(100), twenty);
+        assertThat(plan.window().lowest().si()).isCloseTo(charge * filled * 100 / (100 - held), within(1e-6));
+        assertThat(plan.window().highest().si())
+                .isCloseTo(charge * filled * 100 / (100 * charge * hot / last + 7.5 / 1.01), within(1e-6));
+        FillPlan measured = FillPlan.of(sizing, Volume.litres(100), twenty, twenty);
+        assertThat(measured.window().lowest().si()).isCloseTo(charge * 100 / (100 - held), within(1e-6));
+    }
+
+    @Test
+    void vesselOfExactlyTheSizeMayBeFilledColdToTheColdPressureWithItsOwnGasTemperatures() {
+        GasTemperatures own = new GasTemperatures(
+                Temperature.celsius(20), Temperature.celsius(10), Temperature.celsius(30), Source.given());
+        Sizing exact =
+                Methods.ASHRAE.with(own).size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), SIX, THIRTY_FIVE));
+        FillPlan plan = FillPlan.of(exact, exact.requiredVolume(), SIX);
+        assertThat(plan.highest().si() / exact.coldPressure().si()).isCloseTo(1, within(1e-9));
     }
 
     @Test

@@ -43,10 +43,19 @@ class FillWindowTest {
     }
 
     @Example
+    void warmerGasWhenHotLowersTheHighestPressure() {
+        // charge 2.2 bar abs at the filling, 2.4 when hot; 100 L: 100 x 2.2 / (100 x 2.4 / 3.5 + 20) = 220 / 88.571
+        AbsolutePressure hot = AbsolutePressure.bar(2.4);
+        FillWindow window = FillWindow.of(Volume.litres(100), CHARGE, hot, LAST, Volume.litres(5), Volume.litres(20));
+        assertThat(window.highest().si()).isCloseTo(220e5 / (240 / 3.5 + 20), within(1e-6));
+        assertThat(window.lowest().si()).isCloseTo(2.2e5 / 0.95, within(1e-6));
+    }
+
+    @Example
     void impossibleWindowsAreRefused() {
         assertThatThrownBy(() -> FillWindow.of(Volume.litres(10), CHARGE, LAST, Volume.litres(10), Volume.litres(1)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessageContaining("water to hold after filling 10 L")
+                .hasMessageContaining("water to hold in the vessel 10 L")
                 .hasMessageContaining("larger vessel");
         assertThatThrownBy(() -> FillWindow.of(Volume.litres(10), CHARGE, LAST, Volume.litres(1), Volume.litres(-1)))
                 .isInstanceOf(OutOfRangeException.class)

@@ -44,6 +44,9 @@ class ArchitectureTest {
             Map.entry(
                     "operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("condition", List.of("provenance", "quantity", "workings")),
+            Map.entry(
+                    "charge",
+                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 

@@ -41,6 +41,7 @@ class EveryConstantHasASourceTest {
             Map.entry("Quoted.LONGEST_ECHO", "characters to print"),
             Map.entry("Root.ACCURACY", "accuracy of a solver"),
             Map.entry("Root.MOST_STEPS", "bounds a solver"),
+            Map.entry("ScalePart.ROUNDING", "rounding of a place on a dial"),
             Map.entry("UnreadableQuantityException.LONGEST_ECHO", "characters to print"),
             Map.entry("UserFluid.TRIALS", "points a check looks at"),
             Map.entry("UserFluidTable.FEWEST_ROWS", "needed by the interpolation"),
