@@ -1,7 +1,6 @@
 package org.ullage.support;
 
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Force;
@@ -10,8 +9,6 @@ import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Stress;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.workings.Caution;
-import org.ullage.workings.Step;
-import org.ullage.workings.Term;
 import org.ullage.workings.Workings;
 
 /**
@@ -25,8 +22,6 @@ import org.ullage.workings.Workings;
  */
 public record Rack(SimpleBeam vessels, int channels, BeamSection section, DeflectionLimit limit)
         implements Serializable {
-
-    private static final Source STATICS = Source.computed("elementary beam theory", "simple beam with point loads");
 
     /**
      * Checks the number of channels.
@@ -113,12 +108,11 @@ public record Rack(SimpleBeam vessels, int channels, BeamSection section, Deflec
      * @return cautions, those about channel, rods and anchors among them
      */
     public List<Caution> cautions() {
-        List<Caution> cautions = new ArrayList<>();
-        cautions.add(SupportCautions.ENGINEER);
-        cautions.add(SupportCautions.WATERLOGGED);
-        cautions.add(SupportCautions.CHANNEL);
-        cautions.add(SupportCautions.ANCHORS);
-        return List.copyOf(cautions);
+        return List.of(
+                SupportCautions.ENGINEER,
+                SupportCautions.WATERLOGGED,
+                SupportCautions.CHANNEL,
+                SupportCautions.ANCHORS);
     }
 
     /**
@@ -127,38 +121,7 @@ public record Rack(SimpleBeam vessels, int channels, BeamSection section, Deflec
      * @return the steps with formulas, values and sources
      */
     public Workings workings() {
-        SimpleBeam beam = channel();
-        List<Step> steps = new ArrayList<>();
-        for (PointLoad load : beam.loads()) {
-            int place = steps.size() + 1;
-            String symbol = "P_" + place;
-            steps.add(Step.given(
-                    "share of one of " + channels + " channels in load " + place + ", at "
-                            + SupportText.both(load.place()),
-                    Term.of(symbol, load.load()),
-                    "given",
-                    Source.given()));
-        }
-        Step moment = Step.given(
-                "greatest bending moment, under one of the loads",
-                Term.of("M", beam.greatestMoment()),
-                "statics",
-                STATICS);
-        steps.add(moment);
-        steps.add(new Step(
-                "bending stress",
-                "M / S",
-                List.of(moment.result(), Term.of("S", section.modulus())),
-                Term.of("f", stressCheck().actual()),
-                section.source()));
-        steps.add(Step.given(
-                "greatest deflection, by superposition of P b x (L^2 - b^2 - x^2) / (6 E I L)",
-                SupportText.term("y", deflectionCheck().actual()),
-                "superposition",
-                STATICS));
-        steps.add(Step.given(
-                "pull on the rod and the anchor that carry most", Term.of("R", rodLoad()), "larger reaction", STATICS));
-        return new Workings("Vessels on a rack", steps);
+        return RackWorkings.of(this);
     }
 
     /**
