@@ -4,7 +4,8 @@ import org.ullage.provenance.Source;
 
 /**
  * How a beam is held and loaded. With W the load on one span, or on the cantilever, the greatest moment is m W L and the greatest
- * deflection d W L^3 / (E I). The factors that load tables print follow from m and d.
+ * deflection d W L^3 / (E I). The factors that load tables print follow from m and d; a deflection factor of 1.25 that is printed for the
+ * load at the centre is a slip, it is 0.8.
  */
 public enum BeamCase {
     /** Simple span, load spread evenly. */

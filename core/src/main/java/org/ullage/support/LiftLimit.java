@@ -14,7 +14,7 @@ import org.ullage.workings.Workings;
 /**
  * What one person may lift or lower with both hands by the revised NIOSH lifting equation: RWL = LC HM VM DM AM FM CM, with the load
  * constant LC = 23 kg. It is worked out at both ends of the lift; the end counts where the load is put down with care. The inch form
- * of the equation (51 lb, 10 in, 30 in) is the same rounded: within 3 %. Immutable.
+ * of the equation (51 lb, 10 in, 30 in) is the same rounded up, by no more than 4 %. Immutable.
  *
  * @param origin where the hands take the load
  * @param destination where they put it down

@@ -71,10 +71,10 @@ public record StubSection(String name, Length outside, Length bore, Source sourc
     public static StubSection threaded(PipeSize size) {
         PipeThread thread = PipeThread.of(size);
         Length root = size.outside().minus(thread.depth().times(2));
-        Source source = Source.computed(
-                size.source().document() + "; " + PipeThread.DEPTH.source().document(),
-                "root of the NPT thread: outside diameter - 2 x 0.8 / " + thread.threadsPerInch()
-                        + " in; depth of thread from memory");
+        Source source = Source.fromMemory(
+                PipeThread.DEPTH.source().document() + "; pipe by "
+                        + size.standard().title(),
+                "root of the NPT thread: outside diameter - 2 x 0.8 / " + thread.threadsPerInch() + " in");
         return new StubSection(size.name() + " at the root of its NPT thread", root, size.bore(), source);
     }
 
