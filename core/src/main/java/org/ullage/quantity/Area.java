@@ -3,7 +3,7 @@ package org.ullage.quantity;
 import java.util.List;
 
 /**
- * An area: floor, collector or footprint. Immutable.
+ * An area: floor, collector, footprint or section. Immutable.
  */
 public final class Area extends AdditiveQuantity<Area, Area> {
 
@@ -15,7 +15,7 @@ public final class Area extends AdditiveQuantity<Area, Area> {
             Area::new,
             Units.SQUARE_METRE,
             Units.SQUARE_FOOT,
-            List.of(Units.SQUARE_METRE, Units.SQUARE_FOOT));
+            List.of(Units.SQUARE_METRE, Units.SQUARE_MILLIMETRE, Units.SQUARE_INCH, Units.SQUARE_FOOT));
 
     private Area(double si) {
         super(KIND, si);

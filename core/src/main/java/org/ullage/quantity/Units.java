@@ -94,6 +94,13 @@ public final class Units {
     /** Square metre. */
     public static final Unit<Area> SQUARE_METRE = new Unit<>("m2", 1, 1, SI, "m\u00b2");
 
+    /** Square millimetre. */
+    public static final Unit<Area> SQUARE_MILLIMETRE = new Unit<>("mm2", 1, 1_000_000, SI, "mm\u00b2");
+
+    /** Square inch. */
+    public static final Unit<Area> SQUARE_INCH =
+            new Unit<>("in2", 645_160L, 1_000_000_000L, SP_811, "in\u00b2", "sq in");
+
     /** Square foot. */
     public static final Unit<Area> SQUARE_FOOT =
             new Unit<>("ft2", 9_290_304L, 100_000_000L, SP_811, "ft\u00b2", "sq ft");
@@ -177,6 +184,26 @@ public final class Units {
 
     /** Thousand pounds-force per square inch, as a stress. */
     public static final Unit<Stress> STRESS_KSI = new Unit<>("ksi", 44_482_216_152_605L, 6_451_600L, SP_811);
+
+    /** Cubic metre, of a section modulus. */
+    public static final Unit<SectionModulus> SECTION_CUBIC_METRE = new Unit<>("m3", 1, 1, SI);
+
+    /** Cubic centimetre, of a section modulus. */
+    public static final Unit<SectionModulus> SECTION_CUBIC_CENTIMETRE = new Unit<>("cm3", 1, 1_000_000, SI);
+
+    /** Cubic inch, of a section modulus. */
+    public static final Unit<SectionModulus> SECTION_CUBIC_INCH =
+            new Unit<>("in3", 16_387_064L, 1_000_000_000_000L, SP_811);
+
+    /** Metre to the fourth. */
+    public static final Unit<SecondMoment> QUARTIC_METRE = new Unit<>("m4", 1, 1, SI);
+
+    /** Centimetre to the fourth. */
+    public static final Unit<SecondMoment> QUARTIC_CENTIMETRE = new Unit<>("cm4", 1, 100_000_000, SI);
+
+    /** Inch to the fourth. */
+    public static final Unit<SecondMoment> QUARTIC_INCH =
+            new Unit<>("in4", 4_162_314_256L, 10_000_000_000_000_000L, SP_811);
 
     /** Mass fraction of one. */
     public static final Unit<MassFraction> MASS_FRACTION = new Unit<>("kg/kg", 1, 1, SI);

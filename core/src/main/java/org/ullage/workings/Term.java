@@ -80,6 +80,26 @@ public final class Term implements Serializable {
     }
 
     /**
+     * A quantity in a unit of the trade for each reader, where the usual unit of its kind would be too large or too small.
+     *
+     * @param metric the unit for metric readers
+     * @param inchPound the unit for inch-pound readers
+     * @param symbol its symbol in the formula
+     * @param quantity its value
+     * @param <Q> the quantity type
+     * @param <D> its dimension
+     * @return the term
+     */
+    public static <Q extends Quantity<Q, D>, D> Term in(Unit<D> metric, Unit<D> inchPound, String symbol, Q quantity) {
+        return new Term(
+                symbol,
+                quantity.si(),
+                quantity,
+                quantity.text(metric, WORKING_DIGITS),
+                quantity.text(inchPound, WORKING_DIGITS));
+    }
+
+    /**
      * A pure number.
      *
      * @param symbol its symbol in the formula

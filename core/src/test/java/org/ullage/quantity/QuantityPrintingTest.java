@@ -83,6 +83,8 @@ class QuantityPrintingTest {
                         "kW | Btu/h",
                         "m2 | ft2",
                         "N m | lbf in",
+                        "cm3 | in3",
+                        "cm4 | in4",
                         "MPa | psi",
                         "N | lbf",
                         "mass% | mass%",

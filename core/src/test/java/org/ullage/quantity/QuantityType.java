@@ -28,6 +28,8 @@ record QuantityType<Q extends Quantity<Q, D>, D>(
             new QuantityType<>("power", Power::ofSi, Power::of, Power::parse),
             new QuantityType<>("area", Area::ofSi, Area::of, Area::parse),
             new QuantityType<>("moment", Moment::ofSi, Moment::of, Moment::parse),
+            new QuantityType<>("section modulus", SectionModulus::ofSi, SectionModulus::of, SectionModulus::parse),
+            new QuantityType<>("second moment of area", SecondMoment::ofSi, SecondMoment::of, SecondMoment::parse),
             new QuantityType<>("stress", Stress::ofSi, Stress::of, Stress::parse),
             new QuantityType<>("force", Force::ofSi, Force::of, Force::parse),
             new QuantityType<>("mass fraction", MassFraction::ofSi, MassFraction::of, MassFraction::parse),
@@ -76,7 +78,14 @@ record QuantityType<Q extends Quantity<Q, D>, D>(
     }
 
     boolean allowsZero() {
-        return !List.of("absolute pressure", "temperature", "density", "specific volume", "area")
+        return !List.of(
+                        "absolute pressure",
+                        "temperature",
+                        "density",
+                        "specific volume",
+                        "area",
+                        "section modulus",
+                        "second moment of area")
                 .contains(name);
     }
 

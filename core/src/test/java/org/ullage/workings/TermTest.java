@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
+import org.ullage.quantity.Length;
 import org.ullage.quantity.SpecificVolume;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
@@ -41,6 +42,14 @@ class TermTest {
         assertThat(term.text(UnitSystem.SI)).isEqualTo("212 degF");
         assertThat(term.text(UnitSystem.IP)).isEqualTo("212 degF");
         assertThat(term.number()).isEqualTo(373.15);
+    }
+
+    @Test
+    void eachReaderMayGetAUnitOfTheTrade() {
+        Term term = Term.in(Units.MILLIMETRE, Units.INCH, "d", Length.millimetres(12.7));
+        assertThat(term.text(UnitSystem.SI)).isEqualTo("12.7 mm");
+        assertThat(term.text(UnitSystem.IP)).isEqualTo("0.5 in");
+        assertThat(term.quantity()).isEqualTo(Length.millimetres(12.7));
     }
 
     @ParameterizedTest

@@ -47,6 +47,7 @@ class ArchitectureTest {
             Map.entry(
                     "charge",
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
+            Map.entry("support", List.of("provenance", "quantity", "workings", "loop")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 

@@ -26,6 +26,8 @@ import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.Moment;
 import org.ullage.quantity.Power;
 import org.ullage.quantity.PressureDifference;
+import org.ullage.quantity.SecondMoment;
+import org.ullage.quantity.SectionModulus;
 import org.ullage.quantity.SpecificVolume;
 import org.ullage.quantity.Stress;
 import org.ullage.quantity.Temperature;
@@ -216,6 +218,7 @@ class ConversionOracleTest {
         BigDecimal one = BigDecimal.ONE;
         BigDecimal inch = new BigDecimal("0.0254");
         BigDecimal foot = new BigDecimal("0.3048");
+        BigDecimal million = new BigDecimal("1e6");
         BigDecimal cubicFoot = foot.pow(3);
         BigDecimal pound = new BigDecimal("0.45359237");
         BigDecimal gravity = new BigDecimal("9.80665");
@@ -306,6 +309,50 @@ class ConversionOracleTest {
                         Force.poundsForce(1).si(),
                         "0.45359237 kg under 9.80665 m/s2",
                         pound.multiply(gravity),
+                        one),
+                new Definition(
+                        Units.SQUARE_MILLIMETRE,
+                        Area.of(1, Units.SQUARE_MILLIMETRE).si(),
+                        "square of 0.001 m",
+                        one,
+                        million),
+                new Definition(
+                        Units.SQUARE_INCH, Area.of(1, Units.SQUARE_INCH).si(), "square of 0.0254 m", inch.pow(2), one),
+                new Definition(
+                        Units.SECTION_CUBIC_METRE,
+                        SectionModulus.of(1, Units.SECTION_CUBIC_METRE).si(),
+                        "1 m3",
+                        one,
+                        one),
+                new Definition(
+                        Units.SECTION_CUBIC_CENTIMETRE,
+                        SectionModulus.cubicCentimetres(1).si(),
+                        "cube of 0.01 m",
+                        one,
+                        million),
+                new Definition(
+                        Units.SECTION_CUBIC_INCH,
+                        SectionModulus.cubicInches(1).si(),
+                        "cube of 0.0254 m",
+                        inch.pow(3),
+                        one),
+                new Definition(
+                        Units.QUARTIC_METRE,
+                        SecondMoment.of(1, Units.QUARTIC_METRE).si(),
+                        "1 m4",
+                        one,
+                        one),
+                new Definition(
+                        Units.QUARTIC_CENTIMETRE,
+                        SecondMoment.quarticCentimetres(1).si(),
+                        "fourth power of 0.01 m",
+                        one,
+                        new BigDecimal("1e8")),
+                new Definition(
+                        Units.QUARTIC_INCH,
+                        SecondMoment.quarticInches(1).si(),
+                        "fourth power of 0.0254 m",
+                        inch.pow(4),
                         one),
                 new Definition(
                         Units.PER_FAHRENHEIT_DEGREE,
