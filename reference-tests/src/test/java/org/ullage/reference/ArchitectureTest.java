@@ -43,6 +43,9 @@ class ArchitectureTest {
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "published")),
             Map.entry(
                     "operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+            Map.entry(
+                    "diagnosis",
+                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
             Map.entry("condition", List.of("provenance", "quantity", "workings")),
             Map.entry(
                     "charge",

@@ -1,0 +1,48 @@
+package org.ullage.diagnosis;
+
+import org.ullage.provenance.Constant;
+
+/** How well each hypothesis explains the charge that was measured with the water side at zero pressure. */
+final class ChargeLikelihood {
+
+    /** Temperature of the shell against that of the gas, as a share of the absolute pressure. */
+    private static final Constant SHELL = new Constant("u_shell", 0.01, "1", LikelihoodTable.SOURCE);
+
+    private static final Constant SURPRISE = new Constant("epsilon", 0.002, "1", LikelihoodTable.SOURCE);
+
+    private final MeasuredCharge charge;
+    private final double share;
+    private final double deviation;
+
+    ChargeLikelihood(InstalledSystem system, MeasuredCharge charge) {
+        double air = system.atmosphere().si();
+        double wanted = system.charge().si() + air;
+        double measured = (charge.pressure().si() + air)
+                * InstalledSystem.CHARGED_AT.si()
+                / charge.gas().si();
+        this.charge = charge;
+        this.share = measured / wanted;
+        this.deviation = Math.hypot(Densities.standard(charge.error().si()) / wanted, SHELL.value() * share);
+    }
+
+    /**
+     * @param gas what the swing leaves of the gas the hypothesis expects
+     */
+    double of(Hypothesis hypothesis, double[] gas) {
+        double density = 0;
+        if (hypothesis == Hypothesis.AIR_IN_LOOP) {
+            // The gas that is too much is not in the vessel.
+            density = Densities.normal(share, 1, Math.hypot(deviation, GasPrior.spreadOfASoundCharge()));
+        } else {
+            for (int i = 0; i < gas.length; i++) {
+                density += gas[i] * Densities.normal(share, GasPrior.share(i), deviation);
+            }
+        }
+        return (1 - SURPRISE.value()) * density + SURPRISE.value();
+    }
+
+    String words() {
+        return "a measured charge of " + charge.pressure().textInBothSystems() + " at "
+                + charge.gas().textInBothSystems();
+    }
+}
