@@ -90,6 +90,10 @@ final class LoopBalance implements Serializable {
         return kind == VesselWater.Kind.AS_WARM_AS_LOOP ? kelvins : vesselKelvins;
     }
 
+    boolean isLiquid(double kelvins, double pascals) {
+        return fluid.isLiquidSi(Math.max(kelvins, ownKelvins(kelvins)), pascals);
+    }
+
     /** Lowest pressure at which the fluid is liquid, in the loop and in the vessels. */
     double boilingPressure(double kelvins) {
         return fluid.vapourPressureSi(Math.max(kelvins, ownKelvins(kelvins)));

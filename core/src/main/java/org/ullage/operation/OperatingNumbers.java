@@ -46,33 +46,35 @@ final class OperatingNumbers implements Serializable {
 
     /** Absolute pressure at a loop temperature, {@link #TOO_LOW} or {@link #TOO_HIGH}. */
     double pressure(double kelvins) {
+        double closed = bank.isOne() ? closed(kelvins) : TOO_LOW;
+        return isPressure(closed) ? closed : searched(kelvins);
+    }
+
+    private double searched(double kelvins) {
         double lowest = lowest(kelvins);
         double spare = bank.water(lowest) - loop.demand(kelvins, lowest);
         if (spare >= 0) {
             return isRounding(spare) ? lowest : TOO_LOW;
         }
-        double closed = bank.isOne() ? closed(kelvins, lowest) : TOO_LOW;
-        return isPressure(closed) ? closed : bracketed(kelvins, lowest);
+        return lowest < HIGHEST_PASCALS ? bracketed(kelvins, lowest) : TOO_HIGH;
     }
 
     /**
      * p = p_0 / (1 - V_w / V_n), with V_w at the pressure found before: a fluid that does not mind the pressure settles at once, water
-     * in a few rounds. Where little gas is left it does not settle, and {@link #TOO_LOW} says so.
+     * in a few rounds. Where little gas is left it does not settle; then, and where the vessel is empty or full or the loop boils,
+     * {@link #TOO_LOW} asks for the search.
      */
-    double closed(double kelvins, double lowest) {
+    double closed(double kelvins) {
         GasGroup vessel = bank.one();
-        double pascals = Math.max(lowest, loop.fillPascals);
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        double pascals = Math.max(loop.fillPascals, vessel.starts());
+        for (int round = 0; round < MOST_ROUNDS && loop.isLiquid(kelvins, pascals); round++) {
             double water = loop.demand(kelvins, pascals);
             if (!(water > 0 && water < vessel.capacity())) {
                 return TOO_LOW;
             }
             double next = vessel.pressureFor(water);
-            if (Math.abs(next - pascals) <= SETTLED * next) {
-                return next;
-            }
-            if (next < lowest || next > HIGHEST_PASCALS) {
-                return TOO_LOW;
+            if (next > HIGHEST_PASCALS || Math.abs(next - pascals) <= SETTLED * next) {
+                return next > HIGHEST_PASCALS ? TOO_LOW : next;
             }
             pascals = next;
         }

@@ -149,7 +149,7 @@ class OperatingCurveTest {
                 .numbers();
         for (double kelvins = 289; kelvins < 350; kelvins += 3.7) {
             double lowest = Math.max(2e5, numbers.loop().boilingPressure(kelvins));
-            double closed = numbers.closed(kelvins, lowest);
+            double closed = numbers.closed(kelvins);
             assertThat(closed).isGreaterThan(0);
             assertThat(numbers.bracketed(kelvins, lowest)).isCloseTo(closed, within(closed * 1e-10));
         }
