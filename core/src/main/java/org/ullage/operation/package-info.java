@@ -1,6 +1,7 @@
 /**
- * The loop in use: what readings of pressure and temperature tell. Start at {@link org.ullage.operation.TwoReadings}, which works
- * out the contents of a loop from them.
+ * The loop in use: its pressure against temperature and what readings of the two tell. Start at {@link
+ * org.ullage.operation.LoopInUse}, whose {@link org.ullage.operation.OperatingCurve} gives the pressure at any temperature, or at
+ * {@link org.ullage.operation.TwoReadings}, which works out the contents of a loop from readings.
  *
  * @serial exclude
  */

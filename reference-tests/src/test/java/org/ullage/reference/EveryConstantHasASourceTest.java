@@ -23,7 +23,12 @@ class EveryConstantHasASourceTest {
 
     /** Numbers about text or plain geometry, not about physics, each with the reason. */
     private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
+            Map.entry("BracketedRoot.ABSOLUTE_ACCURACY", "accuracy of a solver"),
+            Map.entry("BracketedRoot.MOST_STEPS", "bounds a solver"),
+            Map.entry("BracketedRoot.ORDER", "choice of a solver"),
+            Map.entry("BracketedRoot.RELATIVE_ACCURACY", "accuracy of a solver"),
             Map.entry("Celsius.SLACK", "rounding of a conversion"),
+            Map.entry("CurveLimits.POINTS", "points a search looks at"),
             Map.entry("DensityChecks.NEIGHBOURS", "points a check looks at"),
             Map.entry("DensitySurface.LEAST_OVERLAP", "choice of supporting columns"),
             Map.entry("DensitySurface.MOST_SUPPORT", "choice of supporting columns"),
@@ -35,6 +40,13 @@ class EveryConstantHasASourceTest {
             Map.entry("GasLaw.ROUNDING", "rounding of a pressure"),
             Map.entry("HandPosition.HALF_TURN", "degrees of a half turn"),
             Map.entry("HangerSpacing.LONGEST_ECHO", "characters to print"),
+            Map.entry("LiquidDerivatives.HALF_KELVINS", "width of a difference"),
+            Map.entry("LiquidDerivatives.HALF_PASCALS", "width of a difference"),
+            Map.entry("LiquidRange.HALVINGS", "bounds a search"),
+            Map.entry("OperatingNumbers.HIGHEST_PASCALS", "bounds a search"),
+            Map.entry("OperatingNumbers.MOST_ROUNDS", "bounds a search"),
+            Map.entry("OperatingNumbers.ROUNDING", "rounding of a volume"),
+            Map.entry("OperatingNumbers.SETTLED", "accuracy of a solver"),
             Map.entry("PiecewiseCubic.FEWEST_FOR_AKIMA", "needed by the spline"),
             Map.entry("PiecewiseCubic.MOST_BUCKETS", "bounds the memory of a look-up"),
             Map.entry("PiecewiseCubic.TERMS", "a cubic has four"),
