@@ -28,7 +28,8 @@ final class DesignCheck {
         double share = Densities.standard(
                 system.contentsError().si() / system.loop().contents().si());
         double tolerance = Densities.standard(system.relief().tolerance().si());
-        double deviation = Math.hypot(tolerance, model.after(rise.shifted(4, share), system.gasSi(), false) - hot);
+        double deviation = Math.hypot(
+                tolerance, model.after(rise.shifted(SwingInput.CONTENTS, share), system.gasSi(), false) - hot);
         this.tooSmall = Densities.above(hot, opens, deviation);
         this.marginSmall = Math.max(0, Densities.above(hot, Math.min(kept, opens), deviation) - tooSmall);
     }

@@ -11,18 +11,14 @@ final class GasPrior {
     /** The shares that are looked at: 1 % apart, up to three times the charge. */
     static final int POINTS = 300;
 
-    private static final Constant SPREAD_OF_A_SOUND_CHARGE = judged("s", 0.06);
-    private static final Constant WATERLOGGED_UP_TO = judged("g", 0.1);
-    private static final Constant LOW_UP_TO = judged("g", 0.9);
-    private static final Constant OVER_FROM = judged("g", 1.12);
-    private static final Constant OVER_FALLS_OFF_BY = judged("g", 0.15);
-    private static final Constant AIR_UP_TO = judged("g", 2.5);
+    private static final Constant SPREAD_OF_A_SOUND_CHARGE = new Constant("s", 0.06, "1", LikelihoodTable.SOURCE);
+    private static final Constant WATERLOGGED_UP_TO = new Constant("g", 0.1, "1", LikelihoodTable.SOURCE);
+    private static final Constant LOW_UP_TO = new Constant("g", 0.9, "1", LikelihoodTable.SOURCE);
+    private static final Constant OVER_FROM = new Constant("g", 1.12, "1", LikelihoodTable.SOURCE);
+    private static final Constant OVER_FALLS_OFF_BY = new Constant("g", 0.15, "1", LikelihoodTable.SOURCE);
+    private static final Constant AIR_UP_TO = new Constant("g", 2.5, "1", LikelihoodTable.SOURCE);
 
     private GasPrior() {}
-
-    private static Constant judged(String symbol, double value) {
-        return new Constant(symbol, value, "1", LikelihoodTable.SOURCE);
-    }
 
     static double share(int point) {
         return (point + 1) / 100.0;

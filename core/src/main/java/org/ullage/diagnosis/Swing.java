@@ -18,14 +18,14 @@ record Swing(
         double toGasRatio,
         double contentsFactor) {
 
-    /** The same with one of its values moved: cold pressure, either temperature, gas temperature when hot, contents. */
-    Swing shifted(int which, double by) {
+    /** The same with one of its values moved. */
+    Swing shifted(SwingInput input, double by) {
         return new Swing(
-                fromPascals + (which == 0 ? by : 0),
-                fromKelvins + (which == 1 ? by : 0),
-                toKelvins + (which == 2 ? by : 0),
+                fromPascals + (input == SwingInput.COLD_PRESSURE ? by : 0),
+                fromKelvins + (input == SwingInput.COLD_TEMPERATURE ? by : 0),
+                toKelvins + (input == SwingInput.HOT_TEMPERATURE ? by : 0),
                 fromGasRatio,
-                toGasRatio + (which == 3 ? by : 0),
-                contentsFactor + (which == 4 ? by : 0));
+                toGasRatio + (input == SwingInput.HOT_GAS_RATIO ? by : 0),
+                contentsFactor + (input == SwingInput.CONTENTS ? by : 0));
     }
 }

@@ -1,5 +1,7 @@
 package org.ullage.diagnosis;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.ullage.operation.Reading;
 import org.ullage.pressure.ReliefValve;
 import org.ullage.provenance.Constant;
@@ -25,7 +27,7 @@ final class SwingLikelihood {
     private final double gas;
     private final double observed;
     private final double gaugeDeviation;
-    private final double[] shifts;
+    private final Map<SwingInput, Double> shifts = new EnumMap<>(SwingInput.class);
     private final double valve;
     private final double valveDeviation;
 
@@ -48,14 +50,20 @@ final class SwingLikelihood {
                 1,
                 1,
                 1);
-        this.shifts = new double[] {
-            Densities.standard(evidence.cold().pressureError().si()),
-            Densities.standard(evidence.cold().temperatureError().si()),
-            Densities.standard(evidence.hot().temperatureError().si()),
-            gasDrift(),
-            Densities.standard(
-                    system.contentsError().si() / system.loop().contents().si())
-        };
+        shifts.put(
+                SwingInput.COLD_PRESSURE,
+                Densities.standard(evidence.cold().pressureError().si()));
+        shifts.put(
+                SwingInput.COLD_TEMPERATURE,
+                Densities.standard(evidence.cold().temperatureError().si()));
+        shifts.put(
+                SwingInput.HOT_TEMPERATURE,
+                Densities.standard(evidence.hot().temperatureError().si()));
+        shifts.put(SwingInput.HOT_GAS_RATIO, gasDrift());
+        shifts.put(
+                SwingInput.CONTENTS,
+                Densities.standard(
+                        system.contentsError().si() / system.loop().contents().si()));
     }
 
     /** Standard uncertainty of the gas temperature between the readings, as a share. */
@@ -90,8 +98,8 @@ final class SwingLikelihood {
 
     private double variance(double amount, boolean outside, double expected) {
         double variance = gaugeDeviation * gaugeDeviation;
-        for (int k = 0; k < shifts.length; k++) {
-            double moved = model.after(swing.shifted(k, shifts[k]), amount, outside) - expected;
+        for (Map.Entry<SwingInput, Double> shift : shifts.entrySet()) {
+            double moved = model.after(swing.shifted(shift.getKey(), shift.getValue()), amount, outside) - expected;
             variance += moved * moved;
         }
         return variance;

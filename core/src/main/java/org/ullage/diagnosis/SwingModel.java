@@ -2,6 +2,7 @@ package org.ullage.diagnosis;
 
 import org.ullage.loop.LoopFluid;
 import org.ullage.loop.PipeMaterial;
+import org.ullage.method.PipeCredit;
 
 /**
  * The pressure a loop comes to when it goes from one temperature to another with a known amount of gas, on bare SI numbers, pressures
@@ -15,8 +16,6 @@ final class SwingModel {
 
     /** Rounds of the dependence of the fluid's volume on the pressure sought; each gains three digits. */
     private static final int ROUNDS = 3;
-
-    private static final int DIMENSIONS = 3;
 
     private final LoopFluid fluid;
     private final double contents;
@@ -39,7 +38,7 @@ final class SwingModel {
     /** What the loop gives off between two states, times a factor on its contents. */
     double expansion(double fromKelvins, double fromPascals, double toKelvins, double toPascals, double factor) {
         double ratio = fluid.specificVolumeSi(toKelvins, toPascals) / fluid.specificVolumeSi(fromKelvins, fromPascals);
-        return contents * factor * (ratio - 1 - DIMENSIONS * alpha * (toKelvins - fromKelvins));
+        return contents * factor * (ratio - 1 - PipeCredit.growth(alpha, toKelvins - fromKelvins));
     }
 
     /**

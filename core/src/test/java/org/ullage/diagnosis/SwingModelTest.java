@@ -41,9 +41,13 @@ class SwingModelTest {
     @Test
     void warmerGasAndMoreContentsRaiseThePressure() {
         double plain = model.after(swing, gas, false);
-        assertThat(model.after(swing.shifted(3, 0.01), gas, false)).isCloseTo(plain * 1.01, within(0.01));
-        assertThat(model.after(swing.shifted(4, 0.1), gas, false)).isGreaterThan(plain);
-        assertThat(model.after(swing.shifted(2, 1), gas, false)).isGreaterThan(plain);
-        assertThat(model.after(swing.shifted(1, 1), gas, false)).isLessThan(plain);
+        assertThat(model.after(swing.shifted(SwingInput.HOT_GAS_RATIO, 0.01), gas, false))
+                .isCloseTo(plain * 1.01, within(0.01));
+        assertThat(model.after(swing.shifted(SwingInput.CONTENTS, 0.1), gas, false))
+                .isGreaterThan(plain);
+        assertThat(model.after(swing.shifted(SwingInput.HOT_TEMPERATURE, 1), gas, false))
+                .isGreaterThan(plain);
+        assertThat(model.after(swing.shifted(SwingInput.COLD_TEMPERATURE, 1), gas, false))
+                .isLessThan(plain);
     }
 }

@@ -8,12 +8,15 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.ullage.examples.charge.ChargeCommand;
+import org.ullage.examples.command.Converters;
 import org.ullage.examples.compare.ExplainCommand;
 import org.ullage.examples.compare.FluidsCommand;
 import org.ullage.examples.compare.MethodsCommand;
 import org.ullage.examples.contents.ContentsCommand;
 import org.ullage.examples.demo.DemoCommand;
 import org.ullage.examples.size.SizeCommand;
+import org.ullage.examples.support.SupportCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,7 +32,7 @@ import picocli.CommandLine.Spec;
             "The answer is a calculation. Local codes, the instructions of the makers and the judgement of a licensed person"
                     + " come before it."
         },
-        synopsisSubcommandLabel = "(contents | demo | explain | fluids | methods | size)",
+        synopsisSubcommandLabel = "(charge | choose | contents | demo | explain | fluids | methods | size | support)",
         subcommands = {DemoCommand.class},
         mixinStandardHelpOptions = true,
         usageHelpWidth = 100,
@@ -79,17 +82,20 @@ public final class Ullage implements Runnable {
     static int run(String[] arguments, InputStream in, OutputStream out, OutputStream err) {
         PrintWriter answers = utf8(out);
         PrintWriter complaints = utf8(err);
-        int status = new CommandLine(new Ullage())
+        CommandLine line = new CommandLine(new Ullage())
+                .addSubcommand(new ChargeCommand(in))
                 .addSubcommand(new ContentsCommand(in))
                 .addSubcommand(new ExplainCommand(in))
                 .addSubcommand(new FluidsCommand(in))
                 .addSubcommand(new MethodsCommand(in))
                 .addSubcommand(SizeCommand.reading(in))
+                .addSubcommand(new SupportCommand(in))
                 .setOut(answers)
                 .setErr(complaints)
                 .setExpandAtFiles(false)
-                .setParameterExceptionHandler(Ullage::explain)
-                .execute(arguments);
+                .setParameterExceptionHandler(Ullage::explain);
+        Converters.register(line);
+        int status = line.execute(arguments);
         answers.flush();
         complaints.flush();
         return status;
@@ -111,6 +117,7 @@ public final class Ullage implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Say what to do: contents, demo, explain, fluids, methods or size.");
+                spec.commandLine(),
+                "Say what to do: charge, choose, contents, demo, explain, fluids, methods, size or support.");
     }
 }

@@ -23,6 +23,12 @@ class EveryConstantHasASourceTest {
 
     /** Numbers about text or plain geometry, not about physics, each with the reason. */
     private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
+            Map.entry("SwingModel.ROUNDS", "rounds of an iteration"),
+            Map.entry("RankedHypothesis.ALMOST_NOTHING", "how a probability is printed"),
+            Map.entry("RankedHypothesis.ALMOST_ALL", "how a probability is printed"),
+            Map.entry("NextStep.BINS", "coarseness of a comparison"),
+            Map.entry("GasPrior.POINTS", "points of a grid"),
+            Map.entry("Densities.ROOT_OF_THREE", "a uniform distribution"),
             Map.entry("BracketedRoot.ABSOLUTE_ACCURACY", "accuracy of a solver"),
             Map.entry("BracketedRoot.MOST_STEPS", "bounds a solver"),
             Map.entry("BracketedRoot.ORDER", "choice of a solver"),

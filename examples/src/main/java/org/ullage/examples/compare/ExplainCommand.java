@@ -4,6 +4,9 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
 import org.ullage.comparison.Explanation;
+import org.ullage.examples.command.AnswerCommand;
+import org.ullage.examples.command.Csv;
+import org.ullage.examples.command.LoopArguments;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.size.FoundLoop;
 import org.ullage.method.Method;
@@ -19,7 +22,7 @@ import picocli.CommandLine.Option;
             "Explains why two methods give different vessels for one loop: from the first to the second one convention at a"
                     + " time, with what each is worth. The steps add up to the difference."
         })
-public final class ExplainCommand extends CompareCommand {
+public final class ExplainCommand extends AnswerCommand {
 
     private final InputStream in;
 
@@ -50,7 +53,7 @@ public final class ExplainCommand extends CompareCommand {
     }
 
     @Override
-    void answer(PrintWriter out) throws BadFileException {
+    protected void answer(PrintWriter out) throws BadFileException {
         Method first = Methods.named(from);
         Method second = Methods.named(to);
         FoundLoop found = loop.find(in);

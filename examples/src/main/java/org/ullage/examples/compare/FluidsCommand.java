@@ -3,6 +3,8 @@ package org.ullage.examples.compare;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
+import org.ullage.examples.command.AnswerCommand;
+import org.ullage.examples.command.Csv;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.file.InputFile;
 import org.ullage.examples.size.FoundLoop;
@@ -26,7 +28,7 @@ import picocli.CommandLine.Parameters;
                     + " choice costs in vessel, by the method of the loop and with this fluid in place of its own.",
             "Without a fluid it lists the names and models that are known."
         })
-public final class FluidsCommand extends CompareCommand {
+public final class FluidsCommand extends AnswerCommand {
 
     private final InputStream in;
 
@@ -86,7 +88,7 @@ public final class FluidsCommand extends CompareCommand {
     }
 
     @Override
-    void answer(PrintWriter out) throws BadFileException {
+    protected void answer(PrintWriter out) throws BadFileException {
         if (fluid == null) {
             list(out, FluidSpan.of(from, to, null).in(units).system());
             return;

@@ -7,6 +7,9 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.ullage.comparison.MethodComparison;
+import org.ullage.examples.command.AnswerCommand;
+import org.ullage.examples.command.Csv;
+import org.ullage.examples.command.LoopArguments;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.size.FoundLoop;
 import org.ullage.quantity.UnitSystem;
@@ -22,7 +25,7 @@ import picocli.CommandLine.Option;
                     + " every method: the answers sorted, those that refuse with their reason, and what a mass balance says"
                     + " of each."
         })
-public final class MethodsCommand extends CompareCommand {
+public final class MethodsCommand extends AnswerCommand {
 
     private final InputStream in;
 
@@ -42,7 +45,7 @@ public final class MethodsCommand extends CompareCommand {
     }
 
     @Override
-    void answer(PrintWriter out) throws BadFileException {
+    protected void answer(PrintWriter out) throws BadFileException {
         if (loop != null) {
             compare(out, loop.find(in));
         } else if (csv) {

@@ -9,7 +9,9 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.file.InputFile;
+import org.ullage.examples.file.SheetFile;
 import org.ullage.loop.Contents;
+import org.ullage.loop.TakeOffRow;
 import org.ullage.quantity.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -77,11 +79,17 @@ public final class ContentsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            return new InputFile(file, in).read(stream -> answer(TakeOffFile.read(stream)));
+            return new InputFile(file, in).read(stream -> answer(lines(stream)));
         } catch (BadFileException unreadable) {
             spec.commandLine().getErr().println("ullage contents: " + unreadable.getMessage());
             return UNREADABLE;
         }
+    }
+
+    private static List<TakeOffLine> lines(InputStream stream) throws IOException, BadFileException {
+        return SheetFile.read(stream, TakeOffRow.COLUMNS).stream()
+                .map(TakeOffLine::new)
+                .toList();
     }
 
     private UnitSystem system(List<TakeOffLine> lines) {

@@ -1,4 +1,4 @@
-package org.ullage.examples.compare;
+package org.ullage.examples.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -8,11 +8,17 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** A table as CSV. */
-final class Csv {
+public final class Csv {
 
     private Csv() {}
 
-    static void print(PrintWriter out, List<List<String>> rows) {
+    /**
+     * Prints a table.
+     *
+     * @param out where to
+     * @param rows the rows, the header first
+     */
+    public static void print(PrintWriter out, List<List<String>> rows) {
         try {
             new CSVPrinter(out, CSVFormat.RFC4180).printRecords(rows);
         } catch (IOException e) {

@@ -1,4 +1,4 @@
-package org.ullage.examples.compare;
+package org.ullage.examples.command;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** What the comparing commands share: where they print, how a refusal ends them, and the care that their readers owe. */
+/** What commands that answer one question share: where they print, how a refusal ends them, and the care that their readers owe. */
 @Command(
         mixinStandardHelpOptions = true,
         usageHelpWidth = 100,
@@ -19,10 +19,11 @@ import picocli.CommandLine.Spec;
             "2:the command, the file or its header could not be read, or the output could not be written",
             "3:a fault of this program"
         },
-        footer = {"", CompareCommand.CARE})
-abstract class CompareCommand implements Callable<Integer> {
+        footer = {"", AnswerCommand.CARE})
+public abstract class AnswerCommand implements Callable<Integer> {
 
-    static final String CARE =
+    /** Said under every answer for people. */
+    public static final String CARE =
             "Pressurised hot water can injure and a full vessel is heavy. Local codes, the makers' instructions and the"
                     + " judgement of a licensed person come before these numbers.";
 
@@ -37,10 +38,11 @@ abstract class CompareCommand implements Callable<Integer> {
     /**
      * Prints the answer.
      *
+     * @param out where to
      * @throws IllegalArgumentException if it is refused
      * @throws BadFileException if a file cannot be read
      */
-    abstract void answer(PrintWriter out) throws BadFileException;
+    protected abstract void answer(PrintWriter out) throws BadFileException;
 
     @Override
     public final Integer call() {

@@ -1,4 +1,4 @@
-package org.ullage.examples.compare;
+package org.ullage.examples.command;
 
 import java.io.InputStream;
 import org.ullage.examples.file.BadFileException;
@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The loop a command is asked about: a file and an id, which belong together. */
-final class LoopArguments {
+public final class LoopArguments {
 
     @Parameters(paramLabel = "FILE", arity = "1", description = "a file of loops as for size; - reads standard input")
     private String file = "";
@@ -17,7 +17,15 @@ final class LoopArguments {
     @Option(names = "--id", paramLabel = "ID", required = true, description = "the loop of that file")
     private String id = "";
 
-    FoundLoop find(InputStream standardInput) throws BadFileException {
+    /**
+     * Finds the loop.
+     *
+     * @param standardInput what is read for {@code -}
+     * @return the loop
+     * @throws BadFileException if the file or its header cannot be read
+     * @throws IllegalArgumentException if no loop has that id or its line cannot be read
+     */
+    public FoundLoop find(InputStream standardInput) throws BadFileException {
         return LoopFile.find(new InputFile(file, standardInput), id);
     }
 }

@@ -1,4 +1,4 @@
-package org.ullage.examples.contents;
+package org.ullage.examples.file;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,26 +13,28 @@ import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.ullage.examples.file.BadFileException;
-import org.ullage.loop.TakeOffRow;
 
-/** Reads the lines of a take-off. */
-final class TakeOffFile {
+/** Reads a CSV list with a header of known columns, in any order. */
+public final class SheetFile {
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    private TakeOffFile() {}
+    private SheetFile() {}
 
     /**
      * Reads all lines; blank ones are left out.
      *
+     * @param in the file
+     * @param columns the columns it may have
+     * @return its lines
+     * @throws IOException if it cannot be read
      * @throws BadFileException if the file is not CSV in UTF-8 or its header is not understood
      */
-    static List<TakeOffLine> read(InputStream in) throws IOException, BadFileException {
+    public static List<SheetLine> read(InputStream in, List<String> columns) throws IOException, BadFileException {
         // A decoder of one's own would put a mark in the place of bytes that are not UTF-8; this one refuses them.
         InputStreamReader text = new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder());
         try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
-            return lines(parser);
+            return lines(parser, columns);
         } catch (CharacterCodingException e) {
             throw notUtf8();
         } catch (UncheckedIOException e) {
@@ -49,29 +51,29 @@ final class TakeOffFile {
         return new BadFileException("some bytes are not UTF-8; save the file as UTF-8");
     }
 
-    private static List<TakeOffLine> lines(CSVParser parser) throws BadFileException {
-        List<TakeOffLine> lines = new ArrayList<>();
+    private static List<SheetLine> lines(CSVParser parser, List<String> columns) throws BadFileException {
+        List<SheetLine> lines = new ArrayList<>();
         List<String> header = List.of();
         for (CSVRecord record : parser) {
             if (header.isEmpty()) {
-                header = header(record.toList());
+                header = header(record.toList(), columns);
             } else if (record.stream().anyMatch(cell -> !cell.isBlank())) {
                 lines.add(line(parser.getCurrentLineNumber(), header, record.toList()));
             }
         }
         if (header.isEmpty()) {
-            throw new BadFileException("it is empty; it must begin with a header of the columns " + words());
+            throw new BadFileException("it is empty; it must begin with a header of the columns " + words(columns));
         }
         return lines;
     }
 
-    private static List<String> header(List<String> cells) throws BadFileException {
+    private static List<String> header(List<String> cells, List<String> columns) throws BadFileException {
         List<String> names = new ArrayList<>();
         for (String cell : cells) {
             String name = cell.replace(BYTE_ORDER_MARK, "").strip();
-            if (!TakeOffRow.COLUMNS.contains(name)) {
+            if (!columns.contains(name)) {
                 throw new BadFileException(
-                        "the header has the unknown column \"" + name + "\"; the columns are " + words());
+                        "the header has the unknown column \"" + name + "\"; the columns are " + words(columns));
             }
             if (names.contains(name)) {
                 throw new BadFileException("the header has the column " + name + " twice; keep one of them");
@@ -81,15 +83,15 @@ final class TakeOffFile {
         return names;
     }
 
-    private static String words() {
-        return String.join(", ", TakeOffRow.COLUMNS);
+    private static String words(List<String> columns) {
+        return String.join(", ", columns);
     }
 
-    private static TakeOffLine line(long number, List<String> header, List<String> cells) {
+    private static SheetLine line(long number, List<String> header, List<String> cells) {
         Map<String, String> byColumn = new LinkedHashMap<>();
         for (int i = 0; i < Math.min(header.size(), cells.size()); i++) {
             byColumn.put(header.get(i), cells.get(i));
         }
-        return new TakeOffLine(number, byColumn, header.size() == cells.size());
+        return new SheetLine(number, byColumn, header.size() == cells.size());
     }
 }
