@@ -36,6 +36,9 @@ public final class SupportCommand extends AnswerCommand {
     @Parameters(paramLabel = "FILE", description = "the CSV file; - reads standard input")
     private String file = InputFile.STANDARD_INPUT;
 
+    @Option(names = "--workings", description = "print the steps of each check with formulas and sources")
+    private boolean workings;
+
     @Option(names = "--csv", description = "print as CSV, a row for each check")
     private boolean csv;
 
@@ -83,14 +86,18 @@ public final class SupportCommand extends AnswerCommand {
         }
     }
 
-    private static void print(PrintWriter out, SupportLine line, SupportAnswer answer) {
+    private void print(PrintWriter out, SupportLine line, SupportAnswer answer) {
         UnitSystem system = line.system();
         out.println(line.id());
-        out.print(answer.weight().text(system));
-        answer.earthquake().ifPresent(push -> out.print(push.text(system)));
-        answer.stub().ifPresent(held -> out.print(held.text(system)));
-        answer.bracket().ifPresent(held -> out.print(held.text(system)));
-        answer.removal().ifPresent(lift -> out.print(lift.text(system)));
+        answer.texts(system).forEach(text -> print(out, text));
+        if (workings) {
+            answer.workings().forEach(steps -> print(out, steps.text(system)));
+        }
+        answer.cautions().forEach(caution -> out.println("  ! " + caution.text()));
         out.println();
+    }
+
+    private static void print(PrintWriter out, String text) {
+        text.lines().forEach(one -> out.println("  " + one));
     }
 }

@@ -3,6 +3,7 @@ package org.ullage.examples.support;
 import java.util.ArrayList;
 import java.util.List;
 import org.ullage.quantity.UnitSystem;
+import org.ullage.support.Bracket;
 import org.ullage.support.LimitCheck;
 
 /** The checks as CSV: a row for each, or one with the weights alone where nothing was to check. */
@@ -36,6 +37,7 @@ final class SupportSheet {
                 answer.weight().twiceFilled().text(system, DIGITS));
         List<List<String>> rows = new ArrayList<>();
         answer.checks().forEach(check -> rows.add(row(weights, check, system)));
+        answer.bracket().ifPresent(held -> rows.add(together(weights, held)));
         if (rows.isEmpty()) {
             rows.add(with(weights, List.of("", "", "", "", "", "", "")));
         }
@@ -57,6 +59,13 @@ final class SupportSheet {
                         check.passes() ? "passes" : "refused",
                         check.source().toString(),
                         ""));
+    }
+
+    /** Pull and shear of an anchor count together. */
+    private static List<String> together(List<String> weights, Bracket held) {
+        String use = Long.toString(Math.round(PERCENT * held.combinedUse()));
+        return with(
+                weights, List.of("pull and shear together", "", "", use, held.passes() ? "passes" : "refused", "", ""));
     }
 
     private static List<String> with(List<String> first, List<String> then) {
