@@ -77,7 +77,8 @@ class UllageTest {
 
         assertThat(none.status()).isEqualTo(2);
         assertThat(none.out()).isEmpty();
-        assertThat(none.err()).contains("contents, demo, explain, fluids, methods or size", "ullage --help");
+        assertThat(none.err())
+                .contains("charge, choose, contents, demo, explain, fluids, methods, size or support", "ullage --help");
     }
 
     @ParameterizedTest
