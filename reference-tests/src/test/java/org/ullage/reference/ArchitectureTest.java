@@ -52,6 +52,21 @@ class ArchitectureTest {
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
             Map.entry("support", List.of("provenance", "quantity", "workings", "loop")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+            Map.entry(
+                    "report",
+                    List.of(
+                            "provenance",
+                            "quantity",
+                            "workings",
+                            "loop",
+                            "vessel",
+                            "pressure",
+                            "method",
+                            "published",
+                            "comparison",
+                            "operation",
+                            "sizing",
+                            "condition")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
     private static final JavaClasses LIBRARY = new ClassFileImporter()
