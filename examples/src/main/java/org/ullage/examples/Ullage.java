@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.ullage.examples.charge.ChargeCommand;
+import org.ullage.examples.choose.ChooseCommand;
 import org.ullage.examples.command.Converters;
 import org.ullage.examples.compare.ExplainCommand;
 import org.ullage.examples.compare.FluidsCommand;
@@ -84,6 +85,7 @@ public final class Ullage implements Runnable {
         PrintWriter complaints = utf8(err);
         CommandLine line = new CommandLine(new Ullage())
                 .addSubcommand(new ChargeCommand(in))
+                .addSubcommand(new ChooseCommand(in))
                 .addSubcommand(new ContentsCommand(in))
                 .addSubcommand(new ExplainCommand(in))
                 .addSubcommand(new FluidsCommand(in))

@@ -66,6 +66,7 @@ class ArchitectureTest {
                             "comparison",
                             "operation",
                             "sizing",
+                            "diagnosis",
                             "condition")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
