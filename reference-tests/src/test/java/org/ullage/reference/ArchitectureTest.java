@@ -44,6 +44,8 @@ class ArchitectureTest {
             Map.entry(
                     "operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+            Map.entry(
+                    "selection", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
     private static final JavaClasses LIBRARY = new ClassFileImporter()
