@@ -68,6 +68,7 @@ class ArchitectureTest {
                             "sizing",
                             "diagnosis",
                             "condition")),
+            Map.entry(
                     "selection", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
