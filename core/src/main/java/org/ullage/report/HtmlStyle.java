@@ -49,8 +49,9 @@ final class HtmlStyle {
               .wide { overflow: visible; }
               table { width: 100%; font-size: 8.5pt; }
               th, td, tbody th { padding: .25rem .4rem; min-width: 0; overflow-wrap: anywhere; }
-              table:not(:has(th:nth-child(9))) th { min-width: 5em; }
+              table:not(:has(th:nth-child(9))) th { min-width: 6em; }
               thead { display: table-header-group; }
+              td.number { white-space: normal; }
               tbody tr:first-child { break-before: avoid; }
               tr, figure, .cautions li, .lines p { break-inside: avoid; }
               thead th, .cautions li, .lines { print-color-adjust: exact; }
