@@ -36,6 +36,12 @@ class ReadmeTest {
                         "demo",
                         "size examples/loops.csv",
                         "contents --text examples/takeoff.csv",
+                        "choose examples/loops.csv --id \"Quillbrook Yard, radiators\" --catalogue examples/catalogue.csv"
+                                + " --at-vessel \"60 degC\"",
+                        "charge examples/loops.csv --id \"Quillbrook Yard, radiators\" --nominal \"80 L\" --air \"8 degC\""
+                                + " --water \"12 degC\" --found \"1.5 bar\" --found-at \"8 degC\" --gauge \"10 bar\""
+                                + " --class \"class 2.5\"",
+                        "support examples/supports.csv",
                         "methods",
                         "methods examples/loops.csv --id \"Cobble Mill\"",
                         "explain examples/loops.csv --id \"Quillbrook Yard, radiators\" --from en-12828 --to ashrae --average",

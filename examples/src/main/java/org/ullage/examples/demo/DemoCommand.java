@@ -8,8 +8,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "demo",
         description = {
-            "Sizes the vessel of an invented building and prints the page an installer would keep: the job, the answer, the"
-                    + " steps with their sources, what to watch, and the same job by other methods; metric and inch-pound."
+            "Sizes the vessel of an invented building and prints the page an installer would keep: the job, the answer, what to"
+                    + " watch, the vessels bought, the charge and the fill of the day, what holds them on the wall, the same job by"
+                    + " other methods, and the steps with their sources; metric and inch-pound."
         },
         mixinStandardHelpOptions = true,
         usageHelpWidth = 100)

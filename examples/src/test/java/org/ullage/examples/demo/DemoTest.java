@@ -36,6 +36,10 @@ class DemoTest {
                         "The answer, by ",
                         "Warnings about this answer",
                         "Cautions for the work",
+                        "The vessels, from an invented catalogue",
+                        "The charge and the fill on the day",
+                        "The steps of the check",
+                        "Hung on the wall, each vessel",
                         "The same job by other methods",
                         "Workings, metric",
                         "Workings, inch-pound");
