@@ -43,6 +43,9 @@ class ArchitectureTest {
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "published")),
             Map.entry(
                     "operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+            Map.entry(
+                    "uncertainty",
+                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 

@@ -24,6 +24,7 @@ class EveryConstantHasASourceTest {
     /** Numbers about text or plain geometry, not about physics, each with the reason. */
     private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
             Map.entry("Celsius.SLACK", "rounding of a conversion"),
+            Map.entry("Correlation.ROUNDING", "rounding of an eigenvalue"),
             Map.entry("DensityChecks.NEIGHBOURS", "points a check looks at"),
             Map.entry("DensitySurface.LEAST_OVERLAP", "choice of supporting columns"),
             Map.entry("DensitySurface.MOST_SUPPORT", "choice of supporting columns"),
@@ -31,8 +32,14 @@ class EveryConstantHasASourceTest {
             Map.entry("Digits.PLAIN_FROM", "where printing turns scientific"),
             Map.entry("Digits.PLAIN_TO", "where printing turns scientific"),
             Map.entry("FillPlan.POINTS", "points a search looks at"),
+            Map.entry("FirstOrderShares.STRATA", "strata of an input that are looked at"),
             Map.entry("FluidSeries.MOST_INTERVALS", "bounds the memory of a series"),
             Map.entry("GasLaw.ROUNDING", "rounding of a pressure"),
+            Map.entry("Histogram.BINS", "bounds the memory of a distribution"),
+            Map.entry("MonteCarlo.FEWEST", "draws that say something"),
+            Map.entry("MonteCarlo.MOST", "draws that can be counted"),
+            Map.entry("MonteCarlo.PILOT", "draws that find a range"),
+            Map.entry("NormalSpread.REACH", "where a check takes a normal distribution to end"),
             Map.entry("PiecewiseCubic.FEWEST_FOR_AKIMA", "needed by the spline"),
             Map.entry("PiecewiseCubic.MOST_BUCKETS", "bounds the memory of a look-up"),
             Map.entry("PiecewiseCubic.TERMS", "a cubic has four"),
@@ -41,11 +48,15 @@ class EveryConstantHasASourceTest {
             Map.entry("Quoted.LONGEST_ECHO", "characters to print"),
             Map.entry("Root.ACCURACY", "accuracy of a solver"),
             Map.entry("Root.MOST_STEPS", "bounds a solver"),
+            Map.entry("SizingAtTemperatures.STEP", "step of a numerical slope"),
+            Map.entry("TriangularSpread.CORNERS", "a triangle has three"),
             Map.entry("UnreadableQuantityException.LONGEST_ECHO", "characters to print"),
             Map.entry("UserFluid.TRIALS", "points a check looks at"),
             Map.entry("UserFluidTable.FEWEST_ROWS", "needed by the interpolation"),
             Map.entry("UserFluidTable.LEAST_STEP", "rows that count as one"),
-            Map.entry("Workings.ORDINAL_WIDTH", "characters to print"));
+            Map.entry("Workings.ORDINAL_WIDTH", "characters to print"),
+            Map.entry("Ziggurat.LAYERS", "layers of a drawing method"),
+            Map.entry("Ziggurat.PLACE_BITS", "bits of a random number"));
 
     @Test
     void inCoreAndFluids() {
