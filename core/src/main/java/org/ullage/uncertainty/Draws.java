@@ -10,7 +10,10 @@ import java.util.SplittableRandom;
  */
 final class Draws {
 
-    static final int BLOCK = 1024;
+    private static final int LENGTH = 1024;
+
+    /** Draws in a block. */
+    static final int BLOCK = LENGTH;
 
     private final Spread[] spreads;
     private final SplittableRandom[] streams;

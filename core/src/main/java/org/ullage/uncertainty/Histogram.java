@@ -37,6 +37,15 @@ final class Histogram implements Serializable {
         this.scale = high > low ? BINS / (high - low) : 0;
     }
 
+    /** Adds the first values of a block, without what is not finite. */
+    void addFinite(double[] values, int count) {
+        for (int i = 0; i < count; i++) {
+            if (Double.isFinite(values[i])) {
+                add(values[i]);
+            }
+        }
+    }
+
     void add(double value) {
         total++;
         if (value < least) {
@@ -117,7 +126,8 @@ final class Histogram implements Serializable {
             double left = left(i, before);
             double right = right(i, before + count);
             if (count > 0 && value < right) {
-                return (before + count * Math.max(0, value - left) / (right - left)) / total;
+                double part = value > left ? (value - left) / (right - left) : 0;
+                return (before + count * part) / total;
             }
             before += count;
         }

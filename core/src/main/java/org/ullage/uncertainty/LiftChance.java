@@ -61,7 +61,7 @@ public record LiftChance(SizingUncertainty question, Sizing centre, Volume nomin
     }
 
     /**
-     * The chance that the valve lifts, by the draws with an answer only.
+     * The chance that the valve lifts, draws that the method refuses counted as none.
      *
      * @return share of all draws in which it lifts, from 0 to 1
      */

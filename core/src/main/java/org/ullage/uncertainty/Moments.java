@@ -8,6 +8,15 @@ final class Moments {
     private double squares;
     private long count;
 
+    /** Adds the first values of a block, without what is not finite. */
+    void addFinite(double[] values, int size) {
+        for (int i = 0; i < size; i++) {
+            if (Double.isFinite(values[i])) {
+                add(values[i]);
+            }
+        }
+    }
+
     void add(double value) {
         if (count == 0) {
             first = value;

@@ -18,8 +18,10 @@ public final class MonteCarlo {
     /** Counts stay within an int. */
     private static final int MOST = 1_000_000_000;
 
+    private static final int PILOT_BLOCKS = 16;
+
     /** Draws of the pilot run, which finds the range of the result and the shares of the inputs. */
-    private static final int PILOT = 16 * Draws.BLOCK;
+    private static final int PILOT = PILOT_BLOCKS * Draws.BLOCK;
 
     private final ModelFunction model;
     private final Draws draws;
@@ -53,17 +55,17 @@ public final class MonteCarlo {
 
     private MonteCarloResult run(int count, long seed, List<ModelInput> inputs) {
         double[] answers = pilot(Math.min(count, PILOT));
+        moments.addFinite(answers, answers.length);
         Histogram histogram = histogram(answers);
+        double[] block = new double[Draws.BLOCK];
         for (int done = PILOT; done < count; done += Draws.BLOCK) {
             draws.nextBlock();
-            int block = Math.min(Draws.BLOCK, count - done);
-            for (int i = 0; i < block; i++) {
-                double answer = answer(draws.row(i));
-                if (Double.isFinite(answer)) {
-                    histogram.add(answer);
-                    moments.add(answer);
-                }
+            int size = Math.min(Draws.BLOCK, count - done);
+            for (int i = 0; i < size; i++) {
+                block[i] = answer(draws.row(i));
             }
+            histogram.addFinite(block, size);
+            moments.addFinite(block, size);
         }
         return new MonteCarloResult(
                 inputs,
@@ -86,7 +88,6 @@ public final class MonteCarlo {
             double[] row = draws.row(i % Draws.BLOCK);
             answers[i] = answer(row);
             if (Double.isFinite(answers[i])) {
-                moments.add(answers[i]);
                 shares.add(row, answers[i]);
             }
         }
@@ -110,11 +111,7 @@ public final class MonteCarlo {
                     "all were refused (" + String.join(", ", refusals.keySet()) + "): check the inputs and spreads");
         }
         Histogram histogram = new Histogram(least, greatest);
-        for (double answer : answers) {
-            if (Double.isFinite(answer)) {
-                histogram.add(answer);
-            }
-        }
+        histogram.addFinite(answers, answers.length);
         return histogram;
     }
 

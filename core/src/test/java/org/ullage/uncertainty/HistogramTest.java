@@ -71,6 +71,18 @@ class HistogramTest {
         assertThat(histogram.shareUpTo(0.29)).isZero();
     }
 
+    /** The ends of a pilot fall on ends of bins, so the greatest value may have a bin without width. */
+    @Example
+    void valuesNextToTheGreatestAreCounted() {
+        Histogram histogram = new Histogram(1, 2);
+        for (double value : new double[] {1, 1.25, 1.5, 2}) {
+            histogram.add(value);
+        }
+        assertThat(histogram.shareUpTo(1.9)).isEqualTo(0.75);
+        assertThat(histogram.shareUpTo(Math.nextDown(2.0))).isEqualTo(0.75);
+        assertThat(histogram.quantile(0.99)).isEqualTo(2);
+    }
+
     @Example
     void valuesFarBeyondThePilotAreCounted() {
         Histogram histogram = new Histogram(0, 1);
