@@ -51,6 +51,9 @@ class ArchitectureTest {
                     "charge",
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
             Map.entry("support", List.of("provenance", "quantity", "workings", "loop")),
+            Map.entry(
+                    "uncertainty",
+                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry(
                     "report",

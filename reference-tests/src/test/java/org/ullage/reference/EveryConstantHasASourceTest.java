@@ -37,6 +37,7 @@ class EveryConstantHasASourceTest {
             Map.entry("CurveLimits.POINTS", "points a search looks at"),
             Map.entry("ChartWidth.NARROW_PIXELS", "layout of a drawing"),
             Map.entry("ChartWidth.WIDE_PIXELS", "layout of a drawing"),
+            Map.entry("Correlation.ROUNDING", "rounding of an eigenvalue"),
             Map.entry("DensityChecks.NEIGHBOURS", "points a check looks at"),
             Map.entry("DensitySurface.LEAST_OVERLAP", "choice of supporting columns"),
             Map.entry("DensitySurface.MOST_SUPPORT", "choice of supporting columns"),
@@ -46,7 +47,9 @@ class EveryConstantHasASourceTest {
             Map.entry("Extent.SAME", "numbers that count as one"),
             Map.entry("Figures.LARGEST", "what an axis can label"),
             Map.entry("Figures.LAST_YEAR", "what an axis can label"),
+            Map.entry("Draws.LENGTH", "bounds the memory of a block"),
             Map.entry("FillPlan.POINTS", "points a search looks at"),
+            Map.entry("FirstOrderShares.STRATA", "strata of an input that are looked at"),
             Map.entry("FluidSeries.MOST_INTERVALS", "bounds the memory of a series"),
             Map.entry("GasLaw.ROUNDING", "rounding of a pressure"),
             Map.entry("HandPosition.HALF_TURN", "degrees of a half turn"),
@@ -63,6 +66,11 @@ class EveryConstantHasASourceTest {
             Map.entry("Limits.USUAL_VESSELS", "the caller's choice, shown"),
             Map.entry("LowerHull.ORIGIN", "marks the origin"),
             Map.entry("LowerHull.ROUNDING", "rounding of a bound"),
+            Map.entry("Histogram.BINS", "bounds the memory of a distribution"),
+            Map.entry("MonteCarlo.FEWEST", "draws that say something"),
+            Map.entry("MonteCarlo.MOST", "draws that can be counted"),
+            Map.entry("MonteCarlo.PILOT_BLOCKS", "draws that find a range"),
+            Map.entry("NormalSpread.REACH", "where a check takes a normal distribution to end"),
             Map.entry("PiecewiseCubic.FEWEST_FOR_AKIMA", "needed by the spline"),
             Map.entry("PiecewiseCubic.MOST_BUCKETS", "bounds the memory of a look-up"),
             Map.entry("PiecewiseCubic.TERMS", "a cubic has four"),
@@ -89,11 +97,15 @@ class EveryConstantHasASourceTest {
             Map.entry("SurrogateWeights.LARGEST", "bounds a search"),
             Map.entry("SurrogateWeights.STEPS", "bounds a search"),
             Map.entry("SurrogateWeights.TURNS", "bounds a search"),
+            Map.entry("SizingAtTemperatures.STEP", "step of a numerical slope"),
+            Map.entry("TriangularSpread.CORNERS", "a triangle has three"),
             Map.entry("UnreadableQuantityException.LONGEST_ECHO", "characters to print"),
             Map.entry("UserFluid.TRIALS", "points a check looks at"),
             Map.entry("UserFluidTable.FEWEST_ROWS", "needed by the interpolation"),
             Map.entry("UserFluidTable.LEAST_STEP", "rows that count as one"),
-            Map.entry("Workings.ORDINAL_WIDTH", "characters to print"));
+            Map.entry("Workings.ORDINAL_WIDTH", "characters to print"),
+            Map.entry("Ziggurat.LAYERS", "layers of a drawing method"),
+            Map.entry("Ziggurat.PLACE_BITS", "bits of a random number"));
 
     @Test
     void inCoreAndFluids() {
