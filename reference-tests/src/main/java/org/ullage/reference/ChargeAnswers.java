@@ -18,16 +18,13 @@ final class ChargeAnswers {
                 switch (question.asked()) {
                     case CHARGE_READING -> Answer.of(chargeReading(question));
                     case GAUGE_ERROR -> Answer.of(gauge(question).errorAt(question.gaugePressure(Input.READING)));
-                    default ->
-                        Answer.ofNumber(gauge(question).errorOfReading(question.gaugePressure(Input.READING)));
+                    default -> Answer.ofNumber(gauge(question).errorOfReading(question.gaugePressure(Input.READING)));
                 });
     }
 
     private static GaugePressure chargeReading(Question question) {
         ChargeReading set = new ChargeReading(
-                question.gaugePressure(Input.PRECHARGE),
-                question.temperature(Input.CHARGED_AT),
-                question.atmosphere());
+                question.gaugePressure(Input.PRECHARGE), question.temperature(Input.CHARGED_AT), question.atmosphere());
         return ChargeAtTemperature.of(set, question.temperature(Input.GAS_TEMPERATURE))
                 .read()
                 .pressure();

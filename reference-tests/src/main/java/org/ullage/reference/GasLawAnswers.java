@@ -48,8 +48,8 @@ final class GasLawAnswers {
     private static GaugePressure loopPressure(Question question) {
         Volume nominal = question.volume(Input.NOMINAL_VOLUME);
         AbsolutePressure air = question.atmosphere();
-        AbsolutePressure charge = AbsolutePressure.ofSi(cold(question).si()
-                * question.volume(Input.GAS_VOLUME).dividedBy(nominal));
+        AbsolutePressure charge = AbsolutePressure.ofSi(
+                cold(question).si() * question.volume(Input.GAS_VOLUME).dividedBy(nominal));
         InstalledVessel vessel = InstalledVessel.of("vessel", nominal, charge.gauge(air));
         Loop loop = Loop.withContents(question.volume(Input.CONTENTS)).rigid().filledWith(QuestionFluid.of(question));
         Reading fill = new Reading(question.gaugePressure(Input.COLD_PRESSURE), question.temperature(Input.COLD));

@@ -21,8 +21,7 @@ final class LiftingAnswers {
         return Optional.of(
                 switch (question.asked()) {
                     case LIFTING_LIMIT -> Answer.of(limit(question));
-                    case LIFTING_MULTIPLIER ->
-                        Answer.ofNumber(limit(question).dividedBy(ideal().atOrigin()));
+                    case LIFTING_MULTIPLIER -> Answer.ofNumber(limit(question).dividedBy(ideal().atOrigin()));
                     default -> Answer.of(filter(question));
                 });
     }
@@ -40,9 +39,7 @@ final class LiftingAnswers {
                         HandPosition.ahead(reach, length(question, Input.END_HEIGHT, height)),
                         number(question, Input.LIFTS_PER_MINUTE),
                         spell(question),
-                        question.has(Input.GRIP)
-                                ? Named.byConstant(Grip.class, question.text(Input.GRIP))
-                                : Grip.GOOD)
+                        question.has(Input.GRIP) ? Named.byConstant(Grip.class, question.text(Input.GRIP)) : Grip.GOOD)
                 .atOrigin();
     }
 

@@ -16,16 +16,13 @@ final class LockedLiquidAnswers {
 
     static Optional<Answer> to(Question question) {
         LockedLiquid liquid = LockedLiquid.rigid(
-                fluid(question),
-                question.temperature(Input.TEMPERATURE),
-                question.absolutePressure(Input.PRESSURE));
+                fluid(question), question.temperature(Input.TEMPERATURE), question.absolutePressure(Input.PRESSURE));
         return Optional.of(Answer.ofNumber(
                 switch (question.asked()) {
                     case EXPANSIVITY -> liquid.expansionSi();
                     case COMPRESSIBILITY -> liquid.compressibilitySi();
-                    default -> question.has(Input.BORE)
-                            ? liquid.in(wall(question)).slopeSi()
-                            : liquid.slopeSi();
+                    default ->
+                        question.has(Input.BORE) ? liquid.in(wall(question)).slopeSi() : liquid.slopeSi();
                 }));
     }
 

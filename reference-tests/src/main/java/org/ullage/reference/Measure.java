@@ -80,7 +80,8 @@ enum Measure {
     private static double sizeOf(String unit, Map<String, Double> units) {
         Double size = units.get(unit);
         if (size == null) {
-            throw new IllegalArgumentException("the unit must be one of " + new TreeSet<>(units.keySet()) + ", not \"" + unit + "\"");
+            throw new IllegalArgumentException(
+                    "the unit must be one of " + new TreeSet<>(units.keySet()) + ", not \"" + unit + "\"");
         }
         return size;
     }

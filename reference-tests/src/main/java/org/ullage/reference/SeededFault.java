@@ -9,8 +9,8 @@ public enum SeededFault {
     HEALTHY("healthy", Set.of(Hypothesis.HEALTHY)),
     /** Half of the gas is gone, and the loop was topped up to its fill pressure. */
     HALF_LOST("half of the gas lost", Set.of(Hypothesis.LOW_CHARGE)),
-    /** 5 % of the gas is left, and the loop was topped up to its fill pressure. */
-    WATERLOGGED("5 % of the gas left", Set.of(Hypothesis.WATERLOGGED)),
+    /** 5 % of the gas is left, and the loop was topped up to its fill pressure; both verdicts say that the vessel has failed. */
+    WATERLOGGED("5 % of the gas left", Set.of(Hypothesis.WATERLOGGED, Hypothesis.LOW_CHARGE)),
     /** The vessel holds 30 % more gas than wanted. */
     OVER_CHARGED("30 % too much gas", Set.of(Hypothesis.OVER_CHARGED)),
     /** Cold, the pressure is above the fill window. */

@@ -30,8 +30,7 @@ final class SupportAnswers {
                         Answer.of(rod(question).load(Named.of(RodLoads.class, question.text(Input.ROD_LOADS))));
                     case BEAM_LOAD -> Answer.of(beamLoad(question));
                     case LOAD_FACTOR -> Answer.ofNumber(loading(question).loadFactor());
-                    case DEFLECTION_FACTOR ->
-                        Answer.ofNumber(loading(question).deflectionFactor());
+                    case DEFLECTION_FACTOR -> Answer.ofNumber(loading(question).deflectionFactor());
                     default -> Answer.of(spacing(question));
                 });
     }

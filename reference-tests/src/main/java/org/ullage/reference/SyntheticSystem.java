@@ -6,6 +6,7 @@ import java.util.Random;
 import org.ullage.diagnosis.Evidence;
 import org.ullage.diagnosis.GaugeReading;
 import org.ullage.diagnosis.InstalledSystem;
+import org.ullage.diagnosis.MeasuredCharge;
 import org.ullage.fluids.Water;
 import org.ullage.loop.Loop;
 import org.ullage.operation.InstalledVessel;
@@ -21,7 +22,6 @@ import org.ullage.quantity.Temperature;
 import org.ullage.quantity.TemperatureDifference;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
-import org.ullage.quantity.VolumeFraction;
 
 /**
  * An invented heating loop with a known fault, and what two readings on it show. The pressures come from the mass balance of {@link
@@ -60,8 +60,8 @@ final class SyntheticSystem {
         this.highestFillBar = chargeBar + 0.4;
         this.fillCelsius = between(10, 20);
         this.designHotCelsius = between(65, 85);
-        this.nominalLitres = neededLitres()
-                * (fault == SeededFault.UNDERSIZED ? between(1.0 / 3, 2.0 / 3) : between(1.1, 1.6));
+        this.nominalLitres =
+                neededLitres() * (fault == SeededFault.UNDERSIZED ? between(1.0 / 3, 2.0 / 3) : between(1.1, 1.6));
     }
 
     /** The vessel that takes the expansion of the recorded contents from the highest fill without passing 90 % of the relief setting. */
@@ -101,6 +101,26 @@ final class SyntheticSystem {
         return Evidence.of(reading(cold, fillCelsius), reading(hot, fillCelsius + warming));
     }
 
+    /** The charge as it is measured: drained to zero pressure, the membrane lets no gauge show less than the air. */
+    MeasuredCharge measureCharge() {
+        double gas = absolute(chargeBar).si() * shareInVessel();
+        double shown = Math.max(0, (gas - AIR.si()) / GaugePressure.bar(1).si());
+        return new MeasuredCharge(
+                GaugePressure.bar(shown + error(GAUGE_ERROR_BAR)),
+                Temperature.ofSi(room().si() + error(THERMOMETER_ERROR)),
+                PressureDifference.bar(GAUGE_ERROR_BAR));
+    }
+
+    /** Gas in the vessel as a share of what was charged. */
+    private double shareInVessel() {
+        return switch (fault) {
+            case HALF_LOST -> 0.5;
+            case WATERLOGGED -> 0.05;
+            case OVER_CHARGED -> 1.3;
+            default -> 1;
+        };
+    }
+
     private double coldBar() {
         return switch (fault) {
             case OVER_FILLED -> Math.min(2.4, highestFillBar + between(0.3, 0.8));
@@ -129,19 +149,11 @@ final class SyntheticSystem {
 
     private List<InstalledVessel> vessels(double coldBar, double gasRatio) {
         Temperature warm = Temperature.ofSi(room().si() * gasRatio);
-        InstalledVessel vessel = InstalledVessel.of("V1", Volume.litres(nominalLitres), GaugePressure.bar(chargeBar))
+        AbsolutePressure charge = AbsolutePressure.ofSi(absolute(chargeBar).si() * shareInVessel());
+        InstalledVessel vessel = InstalledVessel.of("vessel", Volume.litres(nominalLitres), charge.gauge(AIR))
                 .withGasAt(room(), warm);
         List<InstalledVessel> vessels = new ArrayList<>();
-        vessels.add(
-                switch (fault) {
-                    case HALF_LOST -> vessel.withGasLeft(VolumeFraction.percent(50));
-                    case WATERLOGGED -> vessel.withGasLeft(VolumeFraction.percent(5));
-                    case OVER_CHARGED ->
-                        vessel.withCharge(AbsolutePressure.ofSi(
-                                        1.3 * absolute(chargeBar).si())
-                                .gauge(AIR));
-                    default -> vessel;
-                });
+        vessels.add(vessel);
         if (fault == SeededFault.AIR_IN_LOOP) {
             // A pocket of gas acts as a vessel that is empty of water at the cold pressure.
             double pocket = between(0.3, 1)

@@ -26,8 +26,8 @@ final class WeightAnswers {
     }
 
     private static VesselWeight weight(Question question) {
-        ShellEstimate shell = new ShellEstimate(
-                question.volume(Input.NOMINAL_VOLUME), question.gaugePressure(Input.RATED_PRESSURE));
+        ShellEstimate shell =
+                new ShellEstimate(question.volume(Input.NOMINAL_VOLUME), question.gaugePressure(Input.RATED_PRESSURE));
         return new VesselWeight(shell.nominal(), shell.shellMass(), ContainedFluid.WATER);
     }
 
