@@ -2,7 +2,11 @@ package org.ullage.diagnosis;
 
 import org.ullage.provenance.Constant;
 
-/** How well each hypothesis explains the charge that was measured with the water side at zero pressure. */
+/**
+ * How well each hypothesis explains the charge that was measured with the water side at zero pressure. Drained, the membrane gives way
+ * to the air until the gas is at the pressure of the air: a vessel that has lost more than its gauge pressure shows zero, whatever is
+ * left.
+ */
 final class ChargeLikelihood {
 
     /** Temperature of the shell against that of the gas, as a share of the absolute pressure. */
@@ -13,6 +17,7 @@ final class ChargeLikelihood {
     private final MeasuredCharge charge;
     private final double share;
     private final double deviation;
+    private final double least;
 
     ChargeLikelihood(InstalledSystem system, MeasuredCharge charge) {
         double air = system.atmosphere().si();
@@ -22,7 +27,14 @@ final class ChargeLikelihood {
                 / charge.gas().si();
         this.charge = charge;
         this.share = measured / wanted;
+        this.least = least(system);
         this.deviation = Math.hypot(Densities.standard(charge.error().si()) / wanted, SHELL.value() * share);
+    }
+
+    /** The share of the charge that a gauge shows at least: air over the wanted charge. */
+    static double least(InstalledSystem system) {
+        double air = system.atmosphere().si();
+        return air / (system.charge().si() + air);
     }
 
     /**
@@ -35,7 +47,7 @@ final class ChargeLikelihood {
             density = Densities.normal(share, 1, Math.hypot(deviation, GasPrior.spreadOfASoundCharge()));
         } else {
             for (int i = 0; i < gas.length; i++) {
-                density += gas[i] * Densities.normal(share, GasPrior.share(i), deviation);
+                density += gas[i] * Densities.normal(share, Math.max(least, GasPrior.share(i)), deviation);
             }
         }
         return (1 - SURPRISE.value()) * density + SURPRISE.value();

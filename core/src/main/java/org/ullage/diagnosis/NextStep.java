@@ -61,9 +61,11 @@ final class NextStep {
         double[] weights = hypothesis == Hypothesis.AIR_IN_LOOP
                 ? GasPrior.weights(Hypothesis.HEALTHY)
                 : weighing.gasAfterSwing(hypothesis);
-        double[] bins = new double[GasPrior.POINTS / BINS + 1];
+        // A drained vessel with less gas shows no less than the air.
+        int least = (int) Math.round(ChargeLikelihood.least(system) * BINS);
+        double[] bins = new double[Math.max(GasPrior.POINTS / BINS, least) + 1];
         for (int i = 0; i < weights.length; i++) {
-            bins[(i + BINS / 2) / BINS] += weights[i];
+            bins[Math.max(least, (i + BINS / 2) / BINS)] += weights[i];
         }
         return bins;
     }

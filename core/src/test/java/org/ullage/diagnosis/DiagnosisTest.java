@@ -152,6 +152,20 @@ class DiagnosisTest {
         assertThat(diagnose(evidence.with(lost)).likeliest().hypothesis()).isEqualTo(Hypothesis.LOW_CHARGE);
     }
 
+    /** The air pushes the membrane of a drained vessel in: 0 bar is what 5 % of the gas shows, and what 40 % shows. */
+    @Test
+    void aDrainedVesselShowsNoLessThanTheAir() {
+        MeasuredCharge zero =
+                new MeasuredCharge(GaugePressure.bar(0), Temperature.celsius(20), PressureDifference.bar(0.04));
+        Evidence lifted = Evidence.of(SomeSystem.reading(1.3, 20), SomeSystem.reading(3.0, 28));
+        Diagnosis without = diagnose(lifted);
+        Diagnosis with = diagnose(lifted.with(zero));
+        assertThat(with.decided()).isTrue();
+        assertThat(with.likeliest().hypothesis()).isEqualTo(Hypothesis.WATERLOGGED);
+        assertThat(probability(with, Hypothesis.WATERLOGGED))
+                .isGreaterThan(probability(without, Hypothesis.WATERLOGGED));
+    }
+
     @Test
     void noCertaintyIsClaimed() {
         Evidence evidence = SomeSystem.rising(HALF)

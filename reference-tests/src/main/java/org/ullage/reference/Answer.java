@@ -27,7 +27,8 @@ public final class Answer {
     }
 
     /**
-     * An answer that is a ratio (not percent), or a specific enthalpy in J/kg, or a heat capacity in J/(kg K).
+     * An answer without a quantity type: a ratio (not percent), a specific enthalpy in J/kg, a heat capacity in J/(kg K), an
+     * expansivity in 1/K, a compressibility in 1/Pa or a slope in Pa/K.
      *
      * @param number the number
      * @return the answer

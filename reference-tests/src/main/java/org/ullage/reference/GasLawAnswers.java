@@ -1,6 +1,12 @@
 package org.ullage.reference;
 
+import java.util.List;
 import java.util.Optional;
+import org.ullage.loop.Loop;
+import org.ullage.operation.InstalledVessel;
+import org.ullage.operation.LoopInUse;
+import org.ullage.operation.Reading;
+import org.ullage.operation.VesselBank;
 import org.ullage.pressure.ColdPressureRule;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
@@ -8,7 +14,7 @@ import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Volume;
 import org.ullage.vessel.GasLaw;
 
-/** What this library says about a vessel whose water is known, without a sizing method. */
+/** What this library says about a vessel whose water or gas is known, without a sizing method. */
 final class GasLawAnswers {
 
     private GasLawAnswers() {}
@@ -35,6 +41,24 @@ final class GasLawAnswers {
     }
 
     private static GaugePressure finalPressure(Question question) {
+        return question.has(Input.GAS_VOLUME) ? loopPressure(question) : vesselPressure(question);
+    }
+
+    /** The loop gives off what it must, and the gas, whose volume is known when cold, takes it in. */
+    private static GaugePressure loopPressure(Question question) {
+        Volume nominal = question.volume(Input.NOMINAL_VOLUME);
+        AbsolutePressure air = question.atmosphere();
+        AbsolutePressure charge = AbsolutePressure.ofSi(
+                cold(question).si() * question.volume(Input.GAS_VOLUME).dividedBy(nominal));
+        InstalledVessel vessel = InstalledVessel.of("vessel", nominal, charge.gauge(air));
+        Loop loop = Loop.withContents(question.volume(Input.CONTENTS)).rigid().filledWith(QuestionFluid.of(question));
+        Reading fill = new Reading(question.gaugePressure(Input.COLD_PRESSURE), question.temperature(Input.COLD));
+        return LoopInUse.of(loop, new VesselBank(List.of(vessel), air), fill)
+                .curve()
+                .pressure(question.temperature(Input.HOT));
+    }
+
+    private static GaugePressure vesselPressure(Question question) {
         return GasLaw.finalPressure(
                         question.volume(Input.NOMINAL_VOLUME),
                         question.volume(Input.WATER),

@@ -37,7 +37,18 @@ public final class HtmlReport {
      * @return a page in HTML 5, all text escaped
      */
     public static String of(ReferenceReport report) {
-        List<Section> sections = Sections.whole(report);
+        return of(report, List.of());
+    }
+
+    /**
+     * The whole report, and what trials of the diagnosis gave.
+     *
+     * @param report the report
+     * @param trials a confusion matrix of each is printed
+     * @return a page in HTML 5, all text escaped
+     */
+    public static String of(ReferenceReport report, List<FaultTrial> trials) {
+        List<Section> sections = Sections.whole(report, trials);
         StringBuilder page = new StringBuilder(
                         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")

@@ -15,8 +15,19 @@ public final class MarkdownReport {
      * @return Markdown
      */
     public static String of(ReferenceReport report) {
+        return of(report, List.of());
+    }
+
+    /**
+     * The whole report, and what trials of the diagnosis gave.
+     *
+     * @param report the report
+     * @param trials a confusion matrix of each is printed
+     * @return Markdown
+     */
+    public static String of(ReferenceReport report, List<FaultTrial> trials) {
         StringBuilder text = new StringBuilder("# ").append(Sections.TITLE).append("\n");
-        for (Section section : Sections.whole(report)) {
+        for (Section section : Sections.whole(report, trials)) {
             text.append("\n## ").append(section.title()).append("\n");
             if (!section.text().isEmpty()) {
                 text.append("\n").append(escaped(section.text())).append("\n");
@@ -37,6 +48,17 @@ public final class MarkdownReport {
      */
     public static String accuracyTable(ReferenceReport report) {
         return table(Sections.byFile(report));
+    }
+
+    /**
+     * The outcome of trials of the diagnosis, for a README: per fault the percentages named, left open and mistaken, and how often
+     * the fault was the likeliest.
+     *
+     * @param trials the trials
+     * @return a Markdown table, each line ended by a line feed
+     */
+    public static String trialTable(List<FaultTrial> trials) {
+        return table(TrialSections.compact(trials));
     }
 
     private static String table(Section section) {

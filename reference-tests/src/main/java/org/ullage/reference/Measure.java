@@ -1,10 +1,16 @@
 package org.ullage.reference;
 
+import java.util.Map;
+import java.util.TreeSet;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.AbsolutePressure;
+import org.ullage.quantity.Area;
 import org.ullage.quantity.Density;
+import org.ullage.quantity.Force;
 import org.ullage.quantity.GaugePressure;
+import org.ullage.quantity.Length;
+import org.ullage.quantity.Mass;
 import org.ullage.quantity.PressureDifference;
 import org.ullage.quantity.Quantity;
 import org.ullage.quantity.SpecificVolume;
@@ -21,11 +27,17 @@ enum Measure {
     ABSOLUTE_PRESSURE(AbsolutePressure.class, AbsolutePressure::parse, PressureDifference::parse),
     GAUGE_PRESSURE(GaugePressure.class, GaugePressure::parse, PressureDifference::parse),
     TEMPERATURE(Temperature.class, Temperature::parse, TemperatureDifference::parse),
-    RATIO(Measure::ratioUnit),
-    SPECIFIC_ENTHALPY(unit -> inThousands(unit, "kJ/kg")),
-    HEAT_CAPACITY(unit -> inThousands(unit, "kJ/(kg K)"));
-
-    private static final double PERCENT = 0.01;
+    PRESSURE_DIFFERENCE(PressureDifference.class, PressureDifference::parse, PressureDifference::parse),
+    MASS(Mass.class, Mass::parse, Mass::parse),
+    FORCE(Force.class, Force::parse, Force::parse),
+    AREA(Area.class, Area::parse, Area::parse),
+    LENGTH(Length.class, Length::parse, Length::parse),
+    RATIO(Map.of("", 1.0, "%", 0.01)),
+    SPECIFIC_ENTHALPY(Map.of("kJ/kg", 1_000.0)),
+    HEAT_CAPACITY(Map.of("kJ/(kg K)", 1_000.0)),
+    PER_KELVIN(Map.of("1/K", 1.0)),
+    PER_PASCAL(Map.of("1/Pa", 1.0)),
+    PRESSURE_SLOPE(Map.of("bar/K", 1e5));
 
     private final @Nullable Class<?> type;
     private final Function<String, Double> value;
@@ -38,9 +50,10 @@ enum Measure {
         this.deviation = text -> deviation.apply(text).si();
     }
 
-    Measure(Function<String, Double> siOfUnit) {
+    /** A bare number in one of the units, each with its size in coherent SI. */
+    Measure(Map<String, Double> units) {
         this.type = null;
-        this.value = text -> Figure.number(text) * siOfUnit.apply(Figure.unit(text));
+        this.value = text -> Figure.number(text) * sizeOf(Figure.unit(text), units);
         this.deviation = value;
     }
 
@@ -64,18 +77,12 @@ enum Measure {
         return type == null ? "a bare number" : type.getSimpleName();
     }
 
-    private static Double ratioUnit(String unit) {
-        return switch (unit) {
-            case "" -> 1.0;
-            case "%" -> PERCENT;
-            default -> throw new IllegalArgumentException("a ratio is a pure number or a number of %, not of " + unit);
-        };
-    }
-
-    private static Double inThousands(String unit, String expected) {
-        if (!unit.equals(expected)) {
-            throw new IllegalArgumentException("the unit must be " + expected + ", not \"" + unit + "\"");
+    private static double sizeOf(String unit, Map<String, Double> units) {
+        Double size = units.get(unit);
+        if (size == null) {
+            throw new IllegalArgumentException(
+                    "the unit must be one of " + new TreeSet<>(units.keySet()) + ", not \"" + unit + "\"");
         }
-        return 1_000.0;
+        return size;
     }
 }

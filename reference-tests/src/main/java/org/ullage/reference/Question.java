@@ -144,7 +144,7 @@ public final class Question {
     }
 
     /**
-     * An input that is a height.
+     * An input that is a length or a height.
      *
      * @param input which
      * @return its value
@@ -194,7 +194,25 @@ public final class Question {
                 : AbsolutePressure.STANDARD_ATMOSPHERE;
     }
 
-    private <T> T read(Input input, Function<String, T> reader) {
+    /**
+     * An input that is a pure number.
+     *
+     * @param input which
+     * @return its value
+     */
+    public double number(Input input) {
+        return read(input, Double::valueOf);
+    }
+
+    /**
+     * An input of any other kind.
+     *
+     * @param <T> the kind
+     * @param input which
+     * @param reader reads its text, such as {@code Stress::parse}
+     * @return its value
+     */
+    public <T> T read(Input input, Function<String, T> reader) {
         return reader.apply(text(input));
     }
 

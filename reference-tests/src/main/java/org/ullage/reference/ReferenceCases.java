@@ -27,6 +27,16 @@ public final class ReferenceCases {
             "water-iapws.csv",
             "water-density.csv",
             "water-saturation.csv",
+            "gauge-errors.csv",
+            "precharge-temperature.csv",
+            "swing-states.csv",
+            "locked-liquid.csv",
+            "waterlogged-weight.csv",
+            "rods.csv",
+            "channel-beams.csv",
+            "seismic.csv",
+            "lifting.csv",
+            "hanger-spacing.csv",
             "refusals.csv");
 
     private ReferenceCases() {}

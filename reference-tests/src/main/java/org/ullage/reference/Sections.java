@@ -19,8 +19,9 @@ final class Sections {
         return List.of(total(report), byFile(report), byProvenance(report), failures(report), misprints(report));
     }
 
-    static List<Section> whole(ReferenceReport report) {
+    static List<Section> whole(ReferenceReport report, List<FaultTrial> trials) {
         List<Section> sections = new ArrayList<>(summary(report));
+        trials.forEach(trial -> sections.add(TrialSections.matrix(trial)));
         report.byFile().forEach(file -> sections.add(cases(report, file.file())));
         return sections;
     }

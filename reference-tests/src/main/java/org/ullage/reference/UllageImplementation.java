@@ -17,6 +17,13 @@ public final class UllageImplementation implements ImplementationUnderTest {
         }
         return switch (question.asked()) {
             case PIPE_CONTENTS -> Optional.of(Answer.of(pipeContents(question)));
+            case CHARGE_READING, GAUGE_ERROR, GAUGE_ERROR_SHARE -> ChargeAnswers.to(question);
+            case EMPTY_MASS, WATER_MASS, WATERLOGGED_MASS, SUPPORTED_MASS, SEISMIC_COEFFICIENT ->
+                WeightAnswers.to(question);
+            case ROD_ROOT_AREA, ROD_LOAD, BEAM_LOAD, LOAD_FACTOR, DEFLECTION_FACTOR, HANGER_SPACING ->
+                SupportAnswers.to(question);
+            case LIFTING_LIMIT, LIFTING_MULTIPLIER, LIFTING_FILTER -> LiftingAnswers.to(question);
+            case EXPANSIVITY, COMPRESSIBILITY, LOCKED_SLOPE -> LockedLiquidAnswers.to(question);
             case REQUIRED_VOLUME, FINAL_PRESSURE, COLD_PRESSURE, ACCEPTANCE_FACTOR, PRESSURE_FACTOR ->
                 GasLawAnswers.to(question);
             default -> FluidAnswers.to(question);

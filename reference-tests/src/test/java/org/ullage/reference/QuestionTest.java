@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.ullage.quantity.MissingInputException;
+import org.ullage.quantity.Stress;
 import org.ullage.quantity.Units;
 
 class QuestionTest {
@@ -50,6 +51,14 @@ class QuestionTest {
         assertThatThrownBy(() -> question.temperature(Input.HOT))
                 .isInstanceOf(MissingInputException.class)
                 .hasMessageStartingWith("hot is missing: the question for required volume needs it");
+    }
+
+    @Test
+    void readsNumbersAndOtherKinds() {
+        Question beam = Question.of(Asked.BEAM_LOAD, "importance=1.5; elasticity=29.5e6 psi");
+        assertThat(beam.number(Input.IMPORTANCE)).isEqualTo(1.5);
+        assertThat(beam.read(Input.ELASTICITY, Stress::parse)).isEqualTo(Stress.psi(29.5e6));
+        assertThatThrownBy(() -> beam.number(Input.ELASTICITY)).isInstanceOf(NumberFormatException.class);
     }
 
     @Test

@@ -16,8 +16,8 @@ class ReferenceReportTest {
     @Test
     void isWrittenAndClean() throws IOException {
         Path target = Files.createDirectories(Path.of("target"));
-        Files.writeString(target.resolve("reference-report.md"), MarkdownReport.of(report));
-        Files.writeString(target.resolve("reference-report.html"), HtmlReport.of(report));
+        Files.writeString(target.resolve("reference-report.md"), MarkdownReport.of(report, PublishedTrials.ALL));
+        Files.writeString(target.resolve("reference-report.html"), HtmlReport.of(report, PublishedTrials.ALL));
 
         assertThat(report.failures())
                 .as("failing cases")

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
+import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Volume;
 
 /** Wrong calculations, made of this library's by the mistakes that are met in practice, are caught and named. */
@@ -45,6 +46,54 @@ class SeededBugTest {
                 "ASHRAE-HW-DIAPHRAGM",
                 "CHW-1463GAL",
                 "R1-ASHRAE-DIAPHRAGM");
+    }
+
+    @Test
+    void gaugePressureTakenForTheAbsoluteOneOfTheGas() {
+        assertCaught(
+                question -> question.asked() == Asked.CHARGE_READING
+                        ? Optional.of(Answer.of(GaugePressure.ofSi(question.gaugePressure(Input.PRECHARGE)
+                                        .si()
+                                * question.temperature(Input.GAS_TEMPERATURE).si()
+                                / question.temperature(Input.CHARGED_AT).si())))
+                        : ullage.answer(question),
+                "CHARGE-1-BAR-AT-60C",
+                "CHARGE-12-PSI-AT-0C");
+    }
+
+    @Test
+    void classOfAGaugeTakenOfTheReading() {
+        assertCaught(
+                question -> question.asked() == Asked.GAUGE_ERROR
+                        ? ullage.answer(question.with(Input.SCALE_END, question.text(Input.READING)))
+                        : ullage.answer(question),
+                "GAUGE-12-OF-100-PSI-B",
+                "GAUGE-1-OF-10-BAR-CL1");
+    }
+
+    @Test
+    void lowerBoundOfTheSeismicForceForgotten() {
+        assertCaught(
+                question -> question.asked() == Asked.SEISMIC_COEFFICIENT
+                        ? Optional.of(Answer.ofNumber(0.4
+                                * question.number(Input.AMPLIFICATION)
+                                * question.number(Input.GROUND_MOTION)
+                                * (1 + 2 * question.number(Input.HEIGHT_RATIO))
+                                * question.number(Input.IMPORTANCE)
+                                / question.number(Input.RESPONSE)))
+                        : ullage.answer(question),
+                "SEISMIC-SDS0.5-ZH0.0-IP1.0",
+                "SEISMIC-SDS1.0-ZH0.0-IP1.5");
+    }
+
+    @Test
+    void wallThatDoesNotGrowLetsLockedWaterRiseTooFast() {
+        assertCaught(
+                question -> question.has(Input.LINEAR_EXPANSION)
+                        ? ullage.answer(question.with(Input.LINEAR_EXPANSION, "0 1/K"))
+                        : ullage.answer(question),
+                "LOCKED-STEEL-1-IN-SCH-40-10C",
+                "LOCKED-PE-X-16-X-2-20C");
     }
 
     @Test
