@@ -16,6 +16,8 @@ import org.ullage.examples.compare.FluidsCommand;
 import org.ullage.examples.compare.MethodsCommand;
 import org.ullage.examples.contents.ContentsCommand;
 import org.ullage.examples.demo.DemoCommand;
+import org.ullage.examples.service.DiagnoseCommand;
+import org.ullage.examples.service.PlotCommand;
 import org.ullage.examples.size.SizeCommand;
 import org.ullage.examples.support.SupportCommand;
 import picocli.CommandLine;
@@ -33,7 +35,8 @@ import picocli.CommandLine.Spec;
             "The answer is a calculation. Local codes, the instructions of the makers and the judgement of a licensed person"
                     + " come before it."
         },
-        synopsisSubcommandLabel = "(charge | choose | contents | demo | explain | fluids | methods | size | support)",
+        synopsisSubcommandLabel =
+                "(charge | choose | contents | demo | diagnose | explain | fluids | methods | plot | size | support)",
         subcommands = {DemoCommand.class},
         mixinStandardHelpOptions = true,
         usageHelpWidth = 100,
@@ -87,9 +90,11 @@ public final class Ullage implements Runnable {
                 .addSubcommand(new ChargeCommand(in))
                 .addSubcommand(new ChooseCommand(in))
                 .addSubcommand(new ContentsCommand(in))
+                .addSubcommand(new DiagnoseCommand(in))
                 .addSubcommand(new ExplainCommand(in))
                 .addSubcommand(new FluidsCommand(in))
                 .addSubcommand(new MethodsCommand(in))
+                .addSubcommand(new PlotCommand(in))
                 .addSubcommand(SizeCommand.reading(in))
                 .addSubcommand(new SupportCommand(in))
                 .setOut(answers)
@@ -120,6 +125,6 @@ public final class Ullage implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "Say what to do: charge, choose, contents, demo, explain, fluids, methods, size or support.");
+                "Say what to do: charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, size or support.");
     }
 }

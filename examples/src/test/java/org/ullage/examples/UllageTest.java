@@ -78,7 +78,9 @@ class UllageTest {
         assertThat(none.status()).isEqualTo(2);
         assertThat(none.out()).isEmpty();
         assertThat(none.err())
-                .contains("charge, choose, contents, demo, explain, fluids, methods, size or support", "ullage --help");
+                .contains(
+                        "charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, size or support",
+                        "ullage --help");
     }
 
     @ParameterizedTest

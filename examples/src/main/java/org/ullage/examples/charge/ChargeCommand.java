@@ -12,6 +12,7 @@ import org.ullage.charge.VesselAcceptance;
 import org.ullage.charge.VesselConnection;
 import org.ullage.examples.command.AnswerCommand;
 import org.ullage.examples.command.Csv;
+import org.ullage.examples.command.GaugeArguments;
 import org.ullage.examples.command.LoopArguments;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.size.FoundLoop;

@@ -6,7 +6,9 @@ import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.Mass;
 import org.ullage.quantity.Temperature;
+import org.ullage.quantity.TemperatureDifference;
 import org.ullage.quantity.Volume;
+import org.ullage.quantity.VolumeFraction;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 
@@ -27,6 +29,8 @@ public final class Converters {
         register(line, Length.class, Length::parse);
         register(line, Area.class, Area::parse);
         register(line, Mass.class, Mass::parse);
+        register(line, TemperatureDifference.class, TemperatureDifference::parse);
+        register(line, VolumeFraction.class, VolumeFraction::parse);
     }
 
     private static <T> void register(CommandLine line, Class<T> type, Function<String, T> reading) {

@@ -1,4 +1,4 @@
-package org.ullage.examples.charge;
+package org.ullage.examples.command;
 
 import java.util.stream.Collectors;
 import org.ullage.charge.Gauge;
@@ -8,7 +8,7 @@ import org.ullage.quantity.GaugePressure;
 import picocli.CommandLine.Option;
 
 /** The gauge at hand: where its scale ends and how good it is. */
-final class GaugeArguments {
+public final class GaugeArguments {
 
     @Option(
             names = "--gauge",
@@ -24,7 +24,13 @@ final class GaugeArguments {
             description = "its class or grade, such as \"class 1.6\" (EN 837-1) or \"grade B\" (ASME B40.100)")
     private String grade = "";
 
-    Gauge gauge() {
+    /**
+     * The gauge.
+     *
+     * @return from zero to the end of its scale
+     * @throws IllegalArgumentException if its class is not known
+     */
+    public Gauge gauge() {
         return Gauge.of(GaugePressure.bar(0), end, accuracy());
     }
 
