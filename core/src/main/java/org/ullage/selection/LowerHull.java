@@ -22,6 +22,9 @@ final class LowerHull {
     private final int[] tops;
     private final int[] below;
 
+    /** Of the edge that ends in a vertex. */
+    private final double[] slopes;
+
     /**
      * @param volumes falling, above zero
      * @param costs zero or more
@@ -32,11 +35,13 @@ final class LowerHull {
         int n = volumes.length;
         tops = new int[n];
         below = new int[n];
+        slopes = new double[n];
         Arrays.fill(below, ORIGIN);
         int top = ORIGIN;
         for (int i = n - 1; i >= 0; i--) {
             if (top == ORIGIN || volumes[i] > volumes[top] || costs[i] < costs[top]) {
                 below[i] = firstBelow(i, top);
+                slopes[i] = slope(below[i], i);
                 top = i;
             }
             tops[i] = top;
@@ -46,8 +51,7 @@ final class LowerHull {
     /** The vertex that stays below a new rightmost point: those that would be above the new edge fall out. */
     private int firstBelow(int point, int top) {
         int vertex = top;
-        while (vertex != ORIGIN
-                && (volumes[vertex] == volumes[point] || slope(below[vertex], vertex) >= slope(vertex, point))) {
+        while (vertex != ORIGIN && (volumes[vertex] == volumes[point] || slopes[vertex] >= slope(vertex, point))) {
             vertex = below[vertex];
         }
         return vertex;
@@ -75,8 +79,8 @@ final class LowerHull {
             lower = below[upper];
         }
         double least = lower == ORIGIN
-                ? volume * slope(ORIGIN, upper)
-                : vessels * (double) costs[lower] + (volume - vessels * volumes[lower]) * slope(lower, upper);
+                ? volume * slopes[upper]
+                : vessels * (double) costs[lower] + (volume - vessels * volumes[lower]) * slopes[upper];
         return (long) Math.ceil(least * (1 - ROUNDING));
     }
 }
