@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -98,6 +99,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for an absolute pressure
      */
+    @JsonCreator
     public static AbsolutePressure parse(String text) {
         return KIND.parse(text);
     }

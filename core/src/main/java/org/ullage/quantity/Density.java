@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -63,6 +64,7 @@ public final class Density extends Quantity<Density, Density> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a density
      */
+    @JsonCreator
     public static Density parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -74,6 +75,7 @@ public final class Force extends AdditiveQuantity<Force, Force> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a force
      */
+    @JsonCreator
     public static Force parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -94,6 +95,7 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a gauge pressure
      */
+    @JsonCreator
     public static GaugePressure parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -75,6 +76,7 @@ public final class LinearExpansion extends Quantity<LinearExpansion, LinearExpan
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a linear expansion coefficient
      */
+    @JsonCreator
     public static LinearExpansion parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -64,6 +65,7 @@ public final class MassFraction extends Quantity<MassFraction, MassFraction> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a mass fraction
      */
+    @JsonCreator
     public static MassFraction parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -74,6 +75,7 @@ public final class Power extends AdditiveQuantity<Power, Power> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a power
      */
+    @JsonCreator
     public static Power parse(String text) {
         return KIND.parse(text);
     }

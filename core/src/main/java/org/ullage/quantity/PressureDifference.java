@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -93,6 +94,7 @@ public final class PressureDifference extends AdditiveQuantity<PressureDifferenc
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a pressure difference
      */
+    @JsonCreator
     public static PressureDifference parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -78,6 +79,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a temperature difference
      */
+    @JsonCreator
     public static TemperatureDifference parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -85,6 +86,7 @@ public final class Volume extends AdditiveQuantity<Volume, Volume> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a volume
      */
+    @JsonCreator
     public static Volume parse(String text) {
         return KIND.parse(text);
     }

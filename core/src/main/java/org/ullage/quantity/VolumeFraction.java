@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
 import java.util.List;
 
 /**
@@ -64,6 +65,7 @@ public final class VolumeFraction extends Quantity<VolumeFraction, VolumeFractio
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a volume fraction
      */
+    @JsonCreator
     public static VolumeFraction parse(String text) {
         return KIND.parse(text);
     }
