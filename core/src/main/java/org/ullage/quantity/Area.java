@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Area extends AdditiveQuantity<Area, Area> {
             Units.SQUARE_FOOT,
             List.of(Units.SQUARE_METRE, Units.SQUARE_FOOT));
 
+    @JsonIgnore
     private Area(double si) {
         super(KIND, si);
     }

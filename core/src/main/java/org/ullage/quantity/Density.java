@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Density extends Quantity<Density, Density> {
             Units.POUND_PER_CUBIC_FOOT,
             List.of(Units.KILOGRAM_PER_CUBIC_METRE, Units.POUND_PER_CUBIC_FOOT));
 
+    @JsonIgnore
     private Density(double si) {
         super(KIND, si);
     }

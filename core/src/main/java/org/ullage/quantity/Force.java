@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Force extends AdditiveQuantity<Force, Force> {
             Units.POUND_FORCE,
             List.of(Units.NEWTON, Units.KILONEWTON, Units.POUND_FORCE));
 
+    @JsonIgnore
     private Force(double si) {
         super(KIND, si);
     }

@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -27,6 +28,7 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
                     Units.METRE_OF_WATER,
                     Units.FOOT_OF_WATER));
 
+    @JsonIgnore
     private GaugePressure(double si) {
         super(KIND, si);
     }

@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Length extends AdditiveQuantity<Length, Length> {
             Units.FOOT,
             List.of(Units.METRE, Units.MILLIMETRE, Units.FOOT, Units.INCH));
 
+    @JsonIgnore
     private Length(double si) {
         super(KIND, si);
     }

@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -19,6 +20,7 @@ public final class LinearExpansion extends Quantity<LinearExpansion, LinearExpan
             Units.PER_FAHRENHEIT_DEGREE,
             List.of(Units.PER_KELVIN, Units.PER_FAHRENHEIT_DEGREE));
 
+    @JsonIgnore
     private LinearExpansion(double si) {
         super(KIND, si);
     }

@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Mass extends AdditiveQuantity<Mass, Mass> {
             Units.POUND,
             List.of(Units.KILOGRAM, Units.GRAM, Units.POUND));
 
+    @JsonIgnore
     private Mass(double si) {
         super(KIND, si);
     }

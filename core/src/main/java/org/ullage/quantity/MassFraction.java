@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -19,6 +20,7 @@ public final class MassFraction extends Quantity<MassFraction, MassFraction> {
             Units.MASS_PERCENT,
             List.of(Units.MASS_FRACTION, Units.MASS_PERCENT));
 
+    @JsonIgnore
     private MassFraction(double si) {
         super(KIND, si);
     }

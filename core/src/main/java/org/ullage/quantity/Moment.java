@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Moment extends AdditiveQuantity<Moment, Moment> {
             Units.POUND_FORCE_INCH,
             List.of(Units.NEWTON_METRE, Units.POUND_FORCE_FOOT, Units.POUND_FORCE_INCH));
 
+    @JsonIgnore
     private Moment(double si) {
         super(KIND, si);
     }

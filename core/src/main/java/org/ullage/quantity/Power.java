@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Power extends AdditiveQuantity<Power, Power> {
             Units.BTU_PER_HOUR,
             List.of(Units.WATT, Units.KILOWATT, Units.BTU_PER_HOUR));
 
+    @JsonIgnore
     private Power(double si) {
         super(KIND, si);
     }

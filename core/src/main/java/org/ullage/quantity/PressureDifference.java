@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -26,6 +27,7 @@ public final class PressureDifference extends AdditiveQuantity<PressureDifferenc
                     Units.METRE_OF_WATER,
                     Units.FOOT_OF_WATER));
 
+    @JsonIgnore
     private PressureDifference(double si) {
         super(KIND, si);
     }

@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Stress extends AdditiveQuantity<Stress, Stress> {
             Units.STRESS_PSI,
             List.of(Units.STRESS_PASCAL, Units.STRESS_MEGAPASCAL, Units.STRESS_PSI, Units.STRESS_KSI));
 
+    @JsonIgnore
     private Stress(double si) {
         super(KIND, si);
     }

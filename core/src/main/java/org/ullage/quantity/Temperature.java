@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Temperature extends Quantity<Temperature, Temperature> {
             Units.FAHRENHEIT,
             List.of(Units.KELVIN, Units.CELSIUS, Units.FAHRENHEIT, Units.RANKINE));
 
+    @JsonIgnore
     private Temperature(double si) {
         super(KIND, si);
     }

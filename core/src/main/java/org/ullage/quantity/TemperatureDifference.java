@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -22,6 +23,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
                     Units.FAHRENHEIT_DIFFERENCE,
                     Units.RANKINE_DIFFERENCE));
 
+    @JsonIgnore
     private TemperatureDifference(double si) {
         super(KIND, si);
     }

@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +19,7 @@ public final class Volume extends AdditiveQuantity<Volume, Volume> {
             Units.US_GALLON,
             List.of(Units.CUBIC_METRE, Units.LITRE, Units.US_GALLON, Units.CUBIC_FOOT));
 
+    @JsonIgnore
     private Volume(double si) {
         super(KIND, si);
     }

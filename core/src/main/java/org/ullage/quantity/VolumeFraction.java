@@ -1,6 +1,7 @@
 package org.ullage.quantity;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -19,6 +20,7 @@ public final class VolumeFraction extends Quantity<VolumeFraction, VolumeFractio
             Units.VOLUME_PERCENT,
             List.of(Units.VOLUME_FRACTION, Units.VOLUME_PERCENT));
 
+    @JsonIgnore
     private VolumeFraction(double si) {
         super(KIND, si);
     }
