@@ -10,7 +10,8 @@ import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.Temperature;
 
 /**
- * The gas charge of one vessel at a visit. A reading under water pressure is the pressure of the loop and not the charge, so a charge is taken
+ * The gas charge of one vessel at a visit. A reading under water pressure is the pressure of the loop and not the charge, so a
+ * charge is taken
  * only with a plain yes or no to that question. Immutable; {@link #of} begins one.
  *
  * @param vessel name of the vessel in this record
@@ -51,7 +52,8 @@ public record ChargeCheck(
      * @param gasValveLeaks whether the gas valve leaked, or null if not recorded
      * @param gauge gauge it was read on, or null if not recorded
      * @param unknownFields what a file held beyond this release; kept and written back
-     * @throws MissingInputException if name of the vessel is missing, or a charge was found and it is not said whether the water side was at zero
+     * @throws MissingInputException if name of the vessel is missing, or a charge was found and it is not said whether the water
+     *     side was at zero
      */
     public ChargeCheck {
         vessel = Kept.required("name of the vessel", vessel, "a check of the charge");

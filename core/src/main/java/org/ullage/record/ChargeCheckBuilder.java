@@ -5,7 +5,10 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Temperature;
 
-/** Fills in a check of the charge step by step. Not for many threads. Begin one with {@link ChargeCheck#of} or {@link ChargeCheck#toBuilder}. */
+/**
+ * Fills in a check of the charge step by step. Not for many threads. Begin one with {@link ChargeCheck#of} or {@link
+ * ChargeCheck#toBuilder}.
+ */
 public final class ChargeCheckBuilder {
 
     private final String vessel;

@@ -8,7 +8,8 @@ import org.ullage.quantity.Temperature;
 import org.ullage.vessel.GasTemperatures;
 
 /**
- * A gas charge at another temperature of its gas: with the water side empty the gas keeps its volume, so its absolute pressure goes with its
+ * A gas charge at another temperature of its gas: with the water side empty the gas keeps its volume, so its absolute pressure
+ * goes with its
  * absolute temperature, p_2 = (p_1 + p_a) T_2 / T_1 - p_a. Two readings can be compared only at one temperature.
  */
 public final class ChargeCorrection {

@@ -42,7 +42,7 @@ final class ChargeHistory {
         if (!there.contains(vessel)) {
             throw new OutOfRangeException(
                     "vessel",
-                    "\"" + PlainText.cut(vessel, PlainText.LONGEST_ECHO) + "\"",
+                    PlainText.quoted(vessel),
                     "one of " + PlainText.of(String.join(", ", there)),
                     "write the name as the record has it");
         }

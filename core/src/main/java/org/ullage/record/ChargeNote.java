@@ -9,7 +9,8 @@ import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Temperature;
 
 /**
- * The gas charge as it was found and set with the water side empty. A charge means something only with the temperature of its gas. Immutable.
+ * The gas charge as it was found and set with the water side empty. A charge means something only with the temperature of its
+ * gas. Immutable.
  *
  * @param found charge as it was found, or null if not recorded
  * @param set charge as it was set, or null if not recorded

@@ -18,10 +18,12 @@ import org.ullage.workings.Workings;
 
 /**
  * The gas charge of one vessel over the years. Each charge is corrected to 20 degC at constant volume; a straight line is fitted to the
- * absolute charges by least squares. A setting of the charge begins a new stretch: all stretches share the slope and each has its own level, so a
+ * absolute charges by least squares. A setting of the charge begins a new stretch: all stretches share the slope and each has its
+ * own level, so a
  * recharge is not taken for a gain. A vessel that was replaced begins anew. Immutable.
  *
- * <p>No limit is put on the loss: the figures the trade names have no document behind them. The weather moves the pressure of the air, which
+ * <p>No limit is put on the loss: the figures the trade names have no document behind them. The weather moves the pressure of the
+ * air, which
  * is part of the scatter.
  *
  * @param vessel name of the vessel
@@ -89,7 +91,8 @@ public record ChargeTrend(String vessel, AbsolutePressure ambient, List<ChargePo
     }
 
     /**
-     * The day by which the charge must be checked again: when the lower end of the 95 % confidence interval of the line comes down to the lowest
+     * The day by which the charge must be checked again: when the lower end of the 95 % confidence interval of the line comes
+     * down to the lowest
      * charge the caller accepts, and never later than a year after the last check.
      *
      * @param lowest lowest acceptable charge, at 20 degC
@@ -134,7 +137,7 @@ public record ChargeTrend(String vessel, AbsolutePressure ambient, List<ChargePo
         if (line.isEnough()) {
             steps.addAll(fit(line));
         }
-        return new Workings("Charge of vessel " + PlainText.cut(vessel, PlainText.LONGEST_ECHO), steps);
+        return new Workings("Charge of vessel " + PlainText.shortened(vessel), steps);
     }
 
     private Step correction(ChargePoint point) {

@@ -8,8 +8,7 @@ final class ChargeTrendText {
     private ChargeTrendText() {}
 
     static String of(ChargeTrend trend, UnitSystem system) {
-        StringBuilder text =
-                new StringBuilder("Charge of vessel " + PlainText.cut(trend.vessel(), PlainText.LONGEST_ECHO) + "\n");
+        StringBuilder text = new StringBuilder("Charge of vessel " + PlainText.shortened(trend.vessel()) + "\n");
         for (ChargePoint point : trend.points()) {
             text.append("  ")
                     .append(point.text(system))

@@ -7,7 +7,10 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 
-/** Fills in a commissioning note step by step. Not for many threads. Begin one with {@link CommissioningNote#of} or {@link CommissioningNote#toBuilder}. */
+/**
+ * Fills in a commissioning note step by step. Not for many threads. Begin one with {@link CommissioningNote#of} or {@link
+ * CommissioningNote#toBuilder}.
+ */
 public final class CommissioningNoteBuilder {
 
     private final String installation;

@@ -12,7 +12,8 @@ import org.ullage.provenance.Source;
 
 /**
  * Ordinary least squares with one slope for all stretches and a level for each, as in an analysis of covariance: the means of each stretch
- * are taken off, and a line through the origin is fitted to what is left. With N points in S stretches N - S - 1 degrees of freedom remain. For
+ * are taken off, and a line through the origin is fitted to what is left. With N points in S stretches N - S - 1 degrees of
+ * freedom remain. For
  * one stretch this is the usual straight line; for stretches of two points it is the loss between a charge as left and the next as found.
  */
 final class CommonSlope {

@@ -6,8 +6,10 @@ import java.util.List;
 import org.ullage.condition.SampleQuantity;
 
 /**
- * One measured quantity of the fluid over the years, such as pH. A straight line is fitted by least squares; a treatment of the fluid begins
- * a new stretch with its own level, as in {@link ChargeTrend}. The fill water is not counted: it is not yet the fluid of the loop. Immutable.
+ * One measured quantity of the fluid over the years, such as pH. A straight line is fitted by least squares; a treatment of the
+ * fluid begins
+ * a new stretch with its own level, as in {@link ChargeTrend}. The fill water is not counted: it is not yet the fluid of the
+ * loop. Immutable.
  *
  * @param quantity what was measured
  * @param points the samples in order

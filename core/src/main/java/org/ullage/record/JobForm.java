@@ -108,7 +108,7 @@ final class JobForm {
             return new PipeMaterial(name, record.pipeExpansion(), Source.given());
         }
         return Kept.present(
-                "linear expansion of pipe \"" + PlainText.cut(name, PlainText.LONGEST_ECHO) + "\"",
+                "linear expansion of pipe \"" + PlainText.shortened(name) + "\"",
                 PIPES.get(name),
                 "a pipe that is not one of "
                         + String.join(", ", PIPES.keySet().stream().sorted().toList()));
@@ -122,7 +122,7 @@ final class JobForm {
             throw new OutOfRangeException(
                     "model of the fluid",
                     "\"" + fluid.model() + "\"",
-                    "\"" + PlainText.cut(recorded, PlainText.LONGEST_ECHO) + "\" as recorded",
+                    "\"" + PlainText.shortened(recorded) + "\" as recorded",
                     "name the model with the fluid, or take fluidModel out of the record to accept the other one");
         }
         return fluid;

@@ -58,7 +58,7 @@ final class LoopChecks {
                     CheckSources.JUDGEMENT);
         }
         return new ChecklistItem(
-                "Fluid (" + PlainText.cut(fluid, PlainText.LONGEST_ECHO)
+                "Fluid (" + PlainText.shortened(fluid)
                         + "): let a sample stand for five minutes and look at it; measure pH and conductivity.",
                 "Yellow or brown: iron corrodes; look for air drawn in at low pressure and for frequent make-up.",
                 CheckSources.WATER_LOOK);
@@ -81,7 +81,8 @@ final class LoopChecks {
                 ? "which is not recorded: take it from static head and charge, and record it"
                 : text(fill.pressure()) + " recorded";
         return new ChecklistItem(
-                "Fill: with the charge set, fill the cold loop to its fill pressure, " + pressure + ".",
+                "Fill: with the charge set, the drain shut and the valve of the vessel open and locked, fill the cold loop to its fill pressure, "
+                        + pressure + ".",
                 "Filled to less than its charge the vessel holds no water, and the first cooling draws in air.",
                 CheckSources.BOILER_INSTRUCTIONS);
     }

@@ -11,7 +11,7 @@ import java.util.Set;
 final class PlainText {
 
     /** Characters of a caller's text that a message repeats. */
-    static final int LONGEST_ECHO = 60;
+    private static final int LONGEST_ECHO = 60;
 
     private static final String CUT_OFF = "...";
 
@@ -51,30 +51,42 @@ final class PlainText {
     /** Plain and no wider than a width; what is cut off is shown by three points. */
     static String cut(String text, int width) {
         String plain = of(text);
-        return width(plain) <= width
-                ? plain
-                : head(plain, width - CUT_OFF.length()).stripTrailing() + CUT_OFF;
+        if (end(plain, 0, width) == plain.length()) {
+            return plain;
+        }
+        return plain.substring(0, end(plain, 0, width - CUT_OFF.length())).stripTrailing() + CUT_OFF;
+    }
+
+    /** A caller's text as a message or a line repeats it. */
+    static String shortened(String text) {
+        return cut(text, LONGEST_ECHO);
+    }
+
+    /** The same in quotes. */
+    static String quoted(String text) {
+        return "\"" + shortened(text) + "\"";
     }
 
     /** Plain, broken at blanks into lines no wider than a width. */
     static List<String> wrapped(String text, int width) {
+        String plain = of(text);
         List<String> lines = new ArrayList<>();
-        String rest = of(text);
-        String head = head(rest, width);
-        while (head.length() < rest.length()) {
-            boolean breaksHere = rest.charAt(head.length()) == ' ';
-            int blank = breaksHere ? head.length() : head.lastIndexOf(' ');
-            String line = blank > 0 ? rest.substring(0, blank) : head;
-            lines.add(line.stripTrailing());
-            rest = rest.substring(line.length()).stripLeading();
-            head = head(rest, width);
+        int start = 0;
+        int end = end(plain, 0, width);
+        while (end < plain.length()) {
+            int blank = plain.lastIndexOf(' ', end);
+            boolean breaks = blank > start;
+            lines.add(plain.substring(start, breaks ? blank : end));
+            start = breaks ? blank + 1 : end;
+            end = end(plain, start, width);
         }
-        lines.add(rest);
+        lines.add(plain.substring(start));
         return lines;
     }
 
-    private static String head(String text, int width) {
-        int end = 0;
+    /** Where a line of a width that begins at a place ends. */
+    private static int end(String text, int start, int width) {
+        int end = start;
         int taken = 0;
         while (end < text.length()) {
             int codePoint = text.codePointAt(end);
@@ -84,11 +96,7 @@ final class PlainText {
             }
             end += Character.charCount(codePoint);
         }
-        return text.substring(0, end);
-    }
-
-    static int width(String text) {
-        return text.codePoints().map(PlainText::width).sum();
+        return end;
     }
 
     private static int width(int codePoint) {

@@ -10,7 +10,8 @@ import org.ullage.quantity.Temperature;
 import org.ullage.vessel.VesselKind;
 
 /**
- * What to do at a loop before the season, made from its record: it asks for what the record does not know and compares with what it does. Quantities stand in
+ * What to do at a loop before the season, made from its record: it asks for what the record does not know and compares with what
+ * it does. Quantities stand in
  * both unit systems. Immutable.
  *
  * @param installation name of the installation

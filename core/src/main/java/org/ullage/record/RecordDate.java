@@ -40,7 +40,7 @@ public record RecordDate(LocalDate date) implements Comparable<RecordDate>, Seri
         try {
             return new RecordDate(LocalDate.parse(text));
         } catch (DateTimeParseException unreadable) {
-            throw refused("\"" + PlainText.cut(text, PlainText.LONGEST_ECHO) + "\"");
+            throw refused(PlainText.quoted(text));
         }
     }
 

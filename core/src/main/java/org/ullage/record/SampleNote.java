@@ -15,7 +15,8 @@ import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 
 /**
- * A sample of the fluid as a file has it; {@link #sample()} is the same for judging. The limits of the fluid's data sheet are not kept here. Immutable.
+ * A sample of the fluid as a file has it; {@link #sample()} is the same for judging. The limits of the fluid's data sheet are not
+ * kept here. Immutable.
  *
  * @param traits what decides which limits apply
  * @param readings what was measured, each quantity once

@@ -11,7 +11,8 @@ import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
 
 /**
- * One measured value of the fluid as a file has it. The unit is always the one of the quantity; it stands in the file for people. Immutable.
+ * One measured value of the fluid as a file has it. The unit is always the one of the quantity; it stands in the file for people.
+ * Immutable.
  *
  * @param quantity what was measured
  * @param number the number
@@ -46,7 +47,7 @@ public record SampleReading(
         if (unit != null && !unit.equals(wanted)) {
             throw new OutOfRangeException(
                     "unit of " + quantity.word(),
-                    PlainText.cut(unit, PlainText.LONGEST_ECHO),
+                    PlainText.shortened(unit),
                     wanted == null ? "left out" : wanted,
                     "convert the number to it");
         }

@@ -10,10 +10,7 @@ final class SchemaName {
     static void require(String wanted, String found) {
         if (!wanted.equals(found)) {
             throw new OutOfRangeException(
-                    "schema",
-                    "\"" + PlainText.cut(found, PlainText.LONGEST_ECHO) + "\"",
-                    "\"" + wanted + "\"",
-                    "check that the right file was opened");
+                    "schema", PlainText.quoted(found), "\"" + wanted + "\"", "check that the right file was opened");
         }
     }
 }

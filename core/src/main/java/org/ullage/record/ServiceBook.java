@@ -13,7 +13,8 @@ import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 
 /**
- * The history of a loop: how it was put into use and what each visit found and left. Immutable; {@link #of} begins one, {@link #withVisit} goes on.
+ * The history of a loop: how it was put into use and what each visit found and left. Immutable; {@link #of} begins one, {@link
+ * #withVisit} goes on.
  *
  * @param schema says what the file is: {@value #SCHEMA}
  * @param version version of the form
@@ -39,7 +40,8 @@ public record ServiceBook(
      * @param visits the visits in order of their days
      * @param unknownFields what a file held beyond this release; kept and written back
      * @throws MissingInputException if schema or version or commissioning note is missing
-     * @throws OutOfRangeException if the file says that it is something else, a visit is dated before the commissioning or names a vessel that is not there
+     * @throws OutOfRangeException if the file says that it is something else, a visit is dated before the commissioning or names
+     *     a vessel that is not there
      */
     public ServiceBook {
         schema = Kept.required("schema", schema, "a service book");

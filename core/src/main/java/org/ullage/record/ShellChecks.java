@@ -9,7 +9,7 @@ final class ShellChecks {
     private ShellChecks() {}
 
     static List<ChecklistItem> of(VesselNote vessel) {
-        String name = "Vessel " + PlainText.cut(vessel.id(), PlainText.LONGEST_ECHO) + ": ";
+        String name = "Vessel " + PlainText.shortened(vessel.id()) + ": ";
         return List.of(
                 new ChecklistItem(
                         name + "look at the support, its fixings and the pipe beside it. " + support(vessel),

@@ -9,7 +9,7 @@ final class TankChecks {
     private TankChecks() {}
 
     static List<ChecklistItem> of(VesselNote tank) {
-        String name = "Tank " + PlainText.cut(tank.id(), PlainText.LONGEST_ECHO) + ": ";
+        String name = "Tank " + PlainText.shortened(tank.id()) + ": ";
         return tank.kind() == VesselKind.OPEN
                 ? List.of(new ChecklistItem(
                         name

@@ -40,7 +40,7 @@ final class VesselChecks {
     }
 
     private String named(String text) {
-        return "Vessel " + PlainText.cut(vessel.id(), PlainText.LONGEST_ECHO) + ": " + text;
+        return "Vessel " + PlainText.shortened(vessel.id()) + ": " + text;
     }
 
     private ChecklistItem isolate() {
@@ -70,8 +70,7 @@ final class VesselChecks {
         GaugeNote used = charge == null ? null : charge.gauge();
         String which = used == null || used.identity() == null
                 ? "note which gauge is used, with its range and class."
-                : "use the gauge of the record if it is at hand: "
-                        + PlainText.cut(used.identity(), PlainText.LONGEST_ECHO) + ".";
+                : "use the gauge of the record if it is at hand: " + PlainText.shortened(used.identity()) + ".";
         String range = used == null || used.fullScale() == null
                 ? ""
                 : " The recorded one ends at " + used.fullScale().textInBothSystems() + ".";

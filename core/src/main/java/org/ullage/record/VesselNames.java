@@ -30,7 +30,8 @@ final class VesselNames {
         Set<String> seen = new HashSet<>();
         for (String name : names) {
             if (!seen.add(name)) {
-                throw new OutOfRangeException(what, quoted(name), "there once", "give each vessel a name of its own");
+                throw new OutOfRangeException(
+                        what, PlainText.quoted(name), "there once", "give each vessel a name of its own");
             }
         }
     }
@@ -81,13 +82,9 @@ final class VesselNames {
         if (!known.contains(name)) {
             throw new OutOfRangeException(
                     "vessel of the visit of " + visit.date(),
-                    quoted(name),
-                    "one of " + known.stream().sorted().map(VesselNames::quoted).collect(Collectors.joining(", ")),
+                    PlainText.quoted(name),
+                    "one of " + known.stream().sorted().map(PlainText::quoted).collect(Collectors.joining(", ")),
                     "write the name as the commissioning note or the replacement has it");
         }
-    }
-
-    private static String quoted(String name) {
-        return "\"" + PlainText.cut(name, PlainText.LONGEST_ECHO) + "\"";
     }
 }

@@ -45,6 +45,18 @@ class ArchitectureTest {
                     "operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry("condition", List.of("provenance", "quantity", "workings")),
             Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+            Map.entry(
+                    "record",
+                    List.of(
+                            "provenance",
+                            "quantity",
+                            "workings",
+                            "loop",
+                            "vessel",
+                            "pressure",
+                            "method",
+                            "published",
+                            "condition")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
     private static final JavaClasses LIBRARY = new ClassFileImporter()
