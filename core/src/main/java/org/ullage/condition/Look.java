@@ -1,5 +1,6 @@
 package org.ullage.condition;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import org.ullage.provenance.Source;
 
 /** How a sample looks after standing for five minutes, and what that says. */
@@ -43,5 +44,15 @@ public enum Look {
      */
     public Sign sign() {
         return sign;
+    }
+
+    /**
+     * Its name for people and in files.
+     *
+     * @return such as {@code yellow-brown}
+     */
+    @JsonValue
+    public String word() {
+        return sign.word();
     }
 }

@@ -1,5 +1,7 @@
 package org.ullage.condition;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+
 /** What decides which limits apply to a loop's fluid. */
 public enum LoopTrait {
     /** Inhibited propylene or ethylene glycol in water; without it the fluid is water. */
@@ -24,6 +26,7 @@ public enum LoopTrait {
      *
      * @return such as {@code low-salt operation}
      */
+    @JsonValue
     public String word() {
         return word;
     }

@@ -1,5 +1,6 @@
 package org.ullage.condition;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 
@@ -33,6 +34,7 @@ public enum SampleQuantity {
      *
      * @return such as {@code conductivity}
      */
+    @JsonValue
     public String word() {
         return word;
     }

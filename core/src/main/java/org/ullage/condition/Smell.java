@@ -1,5 +1,6 @@
 package org.ullage.condition;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import org.ullage.provenance.Source;
 
 /** How a sample smells, and what that says. */
@@ -31,5 +32,15 @@ public enum Smell {
      */
     public Sign sign() {
         return sign;
+    }
+
+    /**
+     * Its name for people and in files.
+     *
+     * @return such as {@code bad eggs}
+     */
+    @JsonValue
+    public String word() {
+        return sign.word();
     }
 }

@@ -7,13 +7,14 @@ final class Densities {
 
     private static final NormalDistribution UNIT = new NormalDistribution(null, 0, 1);
 
-    private static final double ROOT_OF_THREE = Math.sqrt(3);
+    /** The variance of a value that is off by no more than a is a^2 / 3 where every error is as likely. */
+    private static final int UNIFORM = 3;
 
     private Densities() {}
 
     /** Standard uncertainty of a value that is off by no more than a limit: limit / sqrt 3, JCGM 100:2008 clause 4.3.7. */
     static double standard(double limit) {
-        return limit / ROOT_OF_THREE;
+        return limit / Math.sqrt(UNIFORM);
     }
 
     static double normal(double value, double mean, double deviation) {

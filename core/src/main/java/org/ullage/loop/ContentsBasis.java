@@ -1,5 +1,7 @@
 package org.ullage.loop;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+
 /** How the contents of a loop are known, from the surest to the least sure. */
 public enum ContentsBasis {
     /** Metered while filling or drained and measured. */
@@ -22,6 +24,7 @@ public enum ContentsBasis {
      *
      * @return such as {@code taken off}
      */
+    @JsonValue
     @Override
     public String toString() {
         return words;

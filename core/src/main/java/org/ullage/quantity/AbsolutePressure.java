@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -30,6 +32,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
     /** The standard atmosphere, 101.325 kPa (ISO 2533; exact by convention). */
     public static final AbsolutePressure STANDARD_ATMOSPHERE = ofSi(Units.STANDARD_ATMOSPHERE.value());
 
+    @JsonIgnore
     private AbsolutePressure(double si) {
         super(KIND, si);
     }
@@ -98,6 +101,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure, Pressure>
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for an absolute pressure
      */
+    @JsonCreator
     public static AbsolutePressure parse(String text) {
         return KIND.parse(text);
     }

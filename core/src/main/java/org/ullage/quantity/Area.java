@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Area extends AdditiveQuantity<Area, Area> {
             Units.SQUARE_FOOT,
             List.of(Units.SQUARE_METRE, Units.SQUARE_MILLIMETRE, Units.SQUARE_INCH, Units.SQUARE_FOOT));
 
+    @JsonIgnore
     private Area(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class Area extends AdditiveQuantity<Area, Area> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for an area
      */
+    @JsonCreator
     public static Area parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Density extends Quantity<Density, Density> {
             Units.POUND_PER_CUBIC_FOOT,
             List.of(Units.KILOGRAM_PER_CUBIC_METRE, Units.POUND_PER_CUBIC_FOOT));
 
+    @JsonIgnore
     private Density(double si) {
         super(KIND, si);
     }
@@ -63,6 +66,7 @@ public final class Density extends Quantity<Density, Density> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a density
      */
+    @JsonCreator
     public static Density parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Force extends AdditiveQuantity<Force, Force> {
             Units.POUND_FORCE,
             List.of(Units.NEWTON, Units.KILONEWTON, Units.POUND_FORCE));
 
+    @JsonIgnore
     private Force(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class Force extends AdditiveQuantity<Force, Force> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a force
      */
+    @JsonCreator
     public static Force parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -26,6 +28,7 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
                     Units.METRE_OF_WATER,
                     Units.FOOT_OF_WATER));
 
+    @JsonIgnore
     private GaugePressure(double si) {
         super(KIND, si);
     }
@@ -94,6 +97,7 @@ public final class GaugePressure extends Quantity<GaugePressure, Pressure> imple
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a gauge pressure
      */
+    @JsonCreator
     public static GaugePressure parse(String text) {
         return KIND.parse(text);
     }

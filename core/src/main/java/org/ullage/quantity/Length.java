@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Length extends AdditiveQuantity<Length, Length> {
             Units.FOOT,
             List.of(Units.METRE, Units.MILLIMETRE, Units.FOOT, Units.INCH));
 
+    @JsonIgnore
     private Length(double si) {
         super(KIND, si);
     }
@@ -85,6 +88,7 @@ public final class Length extends AdditiveQuantity<Length, Length> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a length
      */
+    @JsonCreator
     public static Length parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +20,7 @@ public final class LinearExpansion extends Quantity<LinearExpansion, LinearExpan
             Units.PER_FAHRENHEIT_DEGREE,
             List.of(Units.PER_KELVIN, Units.PER_FAHRENHEIT_DEGREE));
 
+    @JsonIgnore
     private LinearExpansion(double si) {
         super(KIND, si);
     }
@@ -75,6 +78,7 @@ public final class LinearExpansion extends Quantity<LinearExpansion, LinearExpan
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a linear expansion coefficient
      */
+    @JsonCreator
     public static LinearExpansion parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Mass extends AdditiveQuantity<Mass, Mass> {
             Units.POUND,
             List.of(Units.KILOGRAM, Units.GRAM, Units.POUND));
 
+    @JsonIgnore
     private Mass(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class Mass extends AdditiveQuantity<Mass, Mass> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a mass
      */
+    @JsonCreator
     public static Mass parse(String text) {
         return KIND.parse(text);
     }

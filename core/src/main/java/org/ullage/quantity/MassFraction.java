@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +20,7 @@ public final class MassFraction extends Quantity<MassFraction, MassFraction> {
             Units.MASS_PERCENT,
             List.of(Units.MASS_FRACTION, Units.MASS_PERCENT));
 
+    @JsonIgnore
     private MassFraction(double si) {
         super(KIND, si);
     }
@@ -64,6 +67,7 @@ public final class MassFraction extends Quantity<MassFraction, MassFraction> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a mass fraction
      */
+    @JsonCreator
     public static MassFraction parse(String text) {
         return KIND.parse(text);
     }

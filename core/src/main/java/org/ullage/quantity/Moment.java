@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Moment extends AdditiveQuantity<Moment, Moment> {
             Units.POUND_FORCE_INCH,
             List.of(Units.NEWTON_METRE, Units.POUND_FORCE_FOOT, Units.POUND_FORCE_INCH));
 
+    @JsonIgnore
     private Moment(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class Moment extends AdditiveQuantity<Moment, Moment> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a moment
      */
+    @JsonCreator
     public static Moment parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Power extends AdditiveQuantity<Power, Power> {
             Units.BTU_PER_HOUR,
             List.of(Units.WATT, Units.KILOWATT, Units.BTU_PER_HOUR));
 
+    @JsonIgnore
     private Power(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class Power extends AdditiveQuantity<Power, Power> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a power
      */
+    @JsonCreator
     public static Power parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -25,6 +27,7 @@ public final class PressureDifference extends AdditiveQuantity<PressureDifferenc
                     Units.METRE_OF_WATER,
                     Units.FOOT_OF_WATER));
 
+    @JsonIgnore
     private PressureDifference(double si) {
         super(KIND, si);
     }
@@ -93,6 +96,7 @@ public final class PressureDifference extends AdditiveQuantity<PressureDifferenc
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a pressure difference
      */
+    @JsonCreator
     public static PressureDifference parse(String text) {
         return KIND.parse(text);
     }

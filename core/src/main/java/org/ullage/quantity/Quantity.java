@@ -1,5 +1,6 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.io.IOException;
 import java.io.InvalidObjectException;
 import java.io.ObjectInputStream;
@@ -120,6 +121,7 @@ public abstract class Quantity<Q extends Quantity<Q, D>, D> implements Comparabl
      *
      * @return such as {@code 1200.0 L}
      */
+    @JsonValue
     @Override
     public final String toString() {
         Unit<D> usual = kind().preferred(UnitSystem.SI);

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class SecondMoment extends AdditiveQuantity<SecondMoment, SecondMom
             Units.QUARTIC_INCH,
             List.of(Units.QUARTIC_METRE, Units.QUARTIC_CENTIMETRE, Units.QUARTIC_INCH));
 
+    @JsonIgnore
     private SecondMoment(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class SecondMoment extends AdditiveQuantity<SecondMoment, SecondMom
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a second moment of area
      */
+    @JsonCreator
     public static SecondMoment parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class SectionModulus extends AdditiveQuantity<SectionModulus, Secti
             Units.SECTION_CUBIC_INCH,
             List.of(Units.SECTION_CUBIC_METRE, Units.SECTION_CUBIC_CENTIMETRE, Units.SECTION_CUBIC_INCH));
 
+    @JsonIgnore
     private SectionModulus(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class SectionModulus extends AdditiveQuantity<SectionModulus, Secti
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a section modulus
      */
+    @JsonCreator
     public static SectionModulus parse(String text) {
         return KIND.parse(text);
     }

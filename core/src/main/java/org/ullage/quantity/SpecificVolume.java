@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class SpecificVolume extends Quantity<SpecificVolume, SpecificVolum
             Units.CUBIC_FOOT_PER_POUND,
             List.of(Units.CUBIC_METRE_PER_KILOGRAM, Units.LITRE_PER_KILOGRAM, Units.CUBIC_FOOT_PER_POUND));
 
+    @JsonIgnore
     private SpecificVolume(double si) {
         super(KIND, si);
     }
@@ -63,6 +66,7 @@ public final class SpecificVolume extends Quantity<SpecificVolume, SpecificVolum
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a specific volume
      */
+    @JsonCreator
     public static SpecificVolume parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Stress extends AdditiveQuantity<Stress, Stress> {
             Units.STRESS_PSI,
             List.of(Units.STRESS_PASCAL, Units.STRESS_MEGAPASCAL, Units.STRESS_PSI, Units.STRESS_KSI));
 
+    @JsonIgnore
     private Stress(double si) {
         super(KIND, si);
     }
@@ -74,6 +77,7 @@ public final class Stress extends AdditiveQuantity<Stress, Stress> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a stress
      */
+    @JsonCreator
     public static Stress parse(String text) {
         return KIND.parse(text);
     }

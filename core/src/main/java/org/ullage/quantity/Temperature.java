@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Temperature extends Quantity<Temperature, Temperature> {
             Units.FAHRENHEIT,
             List.of(Units.KELVIN, Units.CELSIUS, Units.FAHRENHEIT, Units.RANKINE));
 
+    @JsonIgnore
     private Temperature(double si) {
         super(KIND, si);
     }
@@ -85,6 +88,7 @@ public final class Temperature extends Quantity<Temperature, Temperature> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a temperature
      */
+    @JsonCreator
     public static Temperature parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -21,6 +23,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
                     Units.FAHRENHEIT_DIFFERENCE,
                     Units.RANKINE_DIFFERENCE));
 
+    @JsonIgnore
     private TemperatureDifference(double si) {
         super(KIND, si);
     }
@@ -78,6 +81,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a temperature difference
      */
+    @JsonCreator
     public static TemperatureDifference parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -17,6 +19,7 @@ public final class Volume extends AdditiveQuantity<Volume, Volume> {
             Units.US_GALLON,
             List.of(Units.CUBIC_METRE, Units.LITRE, Units.US_GALLON, Units.CUBIC_FOOT));
 
+    @JsonIgnore
     private Volume(double si) {
         super(KIND, si);
     }
@@ -85,6 +88,7 @@ public final class Volume extends AdditiveQuantity<Volume, Volume> {
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a volume
      */
+    @JsonCreator
     public static Volume parse(String text) {
         return KIND.parse(text);
     }

@@ -1,5 +1,7 @@
 package org.ullage.quantity;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -18,6 +20,7 @@ public final class VolumeFraction extends Quantity<VolumeFraction, VolumeFractio
             Units.VOLUME_PERCENT,
             List.of(Units.VOLUME_FRACTION, Units.VOLUME_PERCENT));
 
+    @JsonIgnore
     private VolumeFraction(double si) {
         super(KIND, si);
     }
@@ -64,6 +67,7 @@ public final class VolumeFraction extends Quantity<VolumeFraction, VolumeFractio
      * @throws UnreadableQuantityException if the text is not a number with a known unit
      * @throws OutOfRangeException if the number is not allowed for a volume fraction
      */
+    @JsonCreator
     public static VolumeFraction parse(String text) {
         return KIND.parse(text);
     }

@@ -11,6 +11,10 @@
  * <p>Two ways to print: {@link org.ullage.quantity.Quantity#text(org.ullage.quantity.Unit)} for people, with sensible digits,
  * and {@link org.ullage.quantity.Quantity#toString()}, which parses back to exactly the same value.
  *
+ * <p>In JSON a quantity is that exact text, such as {@code "1.5 bar"}: the types carry annotations of Jackson, which are read when Jackson is
+ * there and passed over when it is not. The constructors on SI values are marked as not for Jackson, which would hand them a number that
+ * has no unit.
+ *
  * <p>Bad input is refused by {@link org.ullage.quantity.OutOfRangeException} (a value) or {@link
  * org.ullage.quantity.UnreadableQuantityException} (a text), both {@link java.lang.IllegalArgumentException}.
  *

@@ -1,5 +1,7 @@
 package org.ullage.vessel;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+
 /** The kinds of expansion vessel the trade knows. */
 public enum VesselKind {
     /** Gas and water parted by a membrane fixed at its rim; takes water into a part of its shell only. */
@@ -22,6 +24,7 @@ public enum VesselKind {
      *
      * @return lower case, such as {@code plain-steel}
      */
+    @JsonValue
     public String word() {
         return word;
     }

@@ -41,20 +41,34 @@ class ArchitectureTest {
             Map.entry(
                     "comparison",
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "published")),
+            Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+            Map.entry(
+                    "uncertainty",
+                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "sizing")),
+            Map.entry(
+                    "selection", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry(
                     "operation", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
             Map.entry(
-                    "diagnosis",
-                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
-            Map.entry("condition", List.of("provenance", "quantity", "workings")),
-            Map.entry(
                     "charge",
                     List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
-            Map.entry("support", List.of("provenance", "quantity", "workings", "loop")),
             Map.entry(
-                    "uncertainty",
-                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
-            Map.entry("sizing", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+                    "diagnosis",
+                    List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method", "operation")),
+            Map.entry("support", List.of("provenance", "quantity", "workings", "loop")),
+            Map.entry("condition", List.of("provenance", "quantity", "workings")),
+            Map.entry(
+                    "record",
+                    List.of(
+                            "provenance",
+                            "quantity",
+                            "workings",
+                            "loop",
+                            "vessel",
+                            "pressure",
+                            "method",
+                            "published",
+                            "condition")),
             Map.entry(
                     "report",
                     List.of(
@@ -67,12 +81,12 @@ class ArchitectureTest {
                             "method",
                             "published",
                             "comparison",
-                            "operation",
                             "sizing",
+                            "uncertainty",
+                            "operation",
                             "diagnosis",
-                            "condition")),
-            Map.entry(
-                    "selection", List.of("provenance", "quantity", "workings", "loop", "vessel", "pressure", "method")),
+                            "condition",
+                            "record")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
     private static final JavaClasses LIBRARY = new ClassFileImporter()

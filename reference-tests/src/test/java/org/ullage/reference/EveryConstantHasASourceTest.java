@@ -21,14 +21,19 @@ class EveryConstantHasASourceTest {
 
     private static final List<Path> MODULES = List.of(Path.of("..", "core"), Path.of("..", "fluids"));
 
+    /** Describes the form of a file and holds no data; JSON has no comments for a header. */
+    private static final String SCHEMA_ENDING = ".schema.json";
+
     /** Numbers about text or plain geometry, not about physics, each with the reason. */
     private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
+            Map.entry("OperatingChart.STEPS", "points of a drawing"),
+            Map.entry("DiagnosisReport.SHOWN", "lines of a table"),
             Map.entry("SwingModel.ROUNDS", "rounds of an iteration"),
             Map.entry("RankedHypothesis.ALMOST_NOTHING", "how a probability is printed"),
             Map.entry("RankedHypothesis.ALMOST_ALL", "how a probability is printed"),
             Map.entry("NextStep.BINS", "coarseness of a comparison"),
             Map.entry("GasPrior.POINTS", "points of a grid"),
-            Map.entry("Densities.ROOT_OF_THREE", "a uniform distribution"),
+            Map.entry("Densities.UNIFORM", "a uniform distribution"),
             Map.entry("BracketedRoot.ABSOLUTE_ACCURACY", "accuracy of a solver"),
             Map.entry("BracketedRoot.MOST_STEPS", "bounds a solver"),
             Map.entry("BracketedRoot.ORDER", "choice of a solver"),
@@ -38,6 +43,7 @@ class EveryConstantHasASourceTest {
             Map.entry("ChartWidth.NARROW_PIXELS", "layout of a drawing"),
             Map.entry("ChartWidth.WIDE_PIXELS", "layout of a drawing"),
             Map.entry("Correlation.ROUNDING", "rounding of an eigenvalue"),
+            Map.entry("CommonSlope.ROUNDING", "rounding of a residual"),
             Map.entry("DensityChecks.NEIGHBOURS", "points a check looks at"),
             Map.entry("DensitySurface.LEAST_OVERLAP", "choice of supporting columns"),
             Map.entry("DensitySurface.MOST_SUPPORT", "choice of supporting columns"),
@@ -76,7 +82,11 @@ class EveryConstantHasASourceTest {
             Map.entry("PiecewiseCubic.TERMS", "a cubic has four"),
             Map.entry("PiecewiseCubic.TOUCHING", "rounding of a look-up"),
             Map.entry("PipeCredit.DIMENSIONS", "space has three"),
+            Map.entry("PlainText.LONGEST_ECHO", "characters to print"),
+            Map.entry("PreSeasonChecklist.WIDTH", "characters to print"),
             Map.entry("Quoted.LONGEST_ECHO", "characters to print"),
+            Map.entry("RecordLines.LABEL_WIDTH", "characters to print"),
+            Map.entry("RecordLines.VALUE_WIDTH", "characters to print"),
             Map.entry("Root.ACCURACY", "accuracy of a solver"),
             Map.entry("Root.MOST_STEPS", "bounds a solver"),
             Map.entry("ScalePart.ROUNDING", "rounding of a place on a dial"),
@@ -99,6 +109,7 @@ class EveryConstantHasASourceTest {
             Map.entry("SurrogateWeights.TURNS", "bounds a search"),
             Map.entry("SizingAtTemperatures.STEP", "step of a numerical slope"),
             Map.entry("TriangularSpread.CORNERS", "a triangle has three"),
+            Map.entry("TagNote.WIDTH", "characters to print"),
             Map.entry("UnreadableQuantityException.LONGEST_ECHO", "characters to print"),
             Map.entry("UserFluid.TRIALS", "points a check looks at"),
             Map.entry("UserFluidTable.FEWEST_ROWS", "needed by the interpolation"),
@@ -126,6 +137,7 @@ class EveryConstantHasASourceTest {
     @Test
     void inEveryResourceFile() {
         assertThat(resourceFiles().entrySet().stream()
+                        .filter(file -> !file.getKey().endsWith(SCHEMA_ENDING))
                         .filter(file -> !namesItsSource(file.getValue()))
                         .map(Map.Entry::getKey))
                 .as("resource files without a \"# ... Source: ...\" line in their header")
