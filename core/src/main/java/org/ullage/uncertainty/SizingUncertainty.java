@@ -177,7 +177,9 @@ public final class SizingUncertainty implements Serializable {
      * @throws MissingInputException if an input is missing
      */
     public Sizing centre() {
-        return method.size(jobs().at(means()));
+        double[] means =
+                inputs().stream().mapToDouble(input -> input.spread().mean()).toArray();
+        return method.size(jobs().at(means));
     }
 
     /**
@@ -244,9 +246,5 @@ public final class SizingUncertainty implements Serializable {
 
     List<ModelInput> inputs() {
         return DrawnInputs.of(job, spreads);
-    }
-
-    private double[] means() {
-        return inputs().stream().mapToDouble(input -> input.spread().mean()).toArray();
     }
 }
