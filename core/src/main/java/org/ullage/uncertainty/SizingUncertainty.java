@@ -1,12 +1,10 @@
 package org.ullage.uncertainty;
 
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
@@ -14,7 +12,6 @@ import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
-import org.ullage.quantity.Quantity;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
@@ -180,7 +177,9 @@ public final class SizingUncertainty implements Serializable {
      * @throws MissingInputException if an input is missing
      */
     public Sizing centre() {
-        return method.size(jobs().at(means()));
+        double[] means =
+                inputs().stream().mapToDouble(input -> input.spread().mean()).toArray();
+        return method.size(jobs().at(means));
     }
 
     /**
@@ -245,33 +244,7 @@ public final class SizingUncertainty implements Serializable {
         return new DrawnJobs(job, spreads.keySet());
     }
 
-    /** An input for every place of a row, in the order of {@link SizingInput}; what the job does not have is zero and not looked at. */
     List<ModelInput> inputs() {
-        List<ModelInput> inputs = new ArrayList<>();
-        for (SizingInput input : SizingInput.values()) {
-            Uncertain<?> value = spreads.get(input);
-            inputs.add(new ModelInput(input.toString(), value == null ? Spread.exactly(given(input)) : value.spread()));
-        }
-        return inputs;
-    }
-
-    private double[] means() {
-        return inputs().stream().mapToDouble(input -> input.spread().mean()).toArray();
-    }
-
-    private double given(SizingInput input) {
-        return switch (input) {
-            case CONTENTS -> job.loop().contents().si();
-            case COLD_TEMPERATURE, HOT_TEMPERATURE -> 0; // certain temperatures stay in the job
-            case STATIC_HEAD -> siOf(job.pressures().staticHead());
-            case COLD_PRESSURE -> siOf(job.pressures().coldPressure());
-            case CHARGE -> siOf(job.pressures().preCharge());
-            case FINAL_PRESSURE -> siOf(job.pressures().finalPressure());
-            case RELIEF_SETTING -> siOf(job.pressures().reliefSetting());
-        };
-    }
-
-    private static double siOf(@Nullable Quantity<?, ?> quantity) {
-        return quantity == null ? 0 : quantity.si();
+        return DrawnInputs.of(job, spreads);
     }
 }
