@@ -168,16 +168,33 @@ class DiagnosisTest {
 
     @Test
     void noCertaintyIsClaimed() {
-        Evidence evidence = SomeSystem.rising(HALF)
-                .with(Sign.DULL_ALL_OVER)
-                .with(Sign.RELIEF_DRIPS_HOT)
-                .with(new MeasuredCharge(GaugePressure.bar(0), Temperature.celsius(20), PressureDifference.bar(0.04)));
+        MeasuredCharge asSet =
+                new MeasuredCharge(GaugePressure.bar(1), Temperature.celsius(20), PressureDifference.bar(0.04));
+        Evidence evidence = SomeSystem.rising(SOUND)
+                .with(asSet)
+                .with(Sign.RELIEF_DRY)
+                .with(Sign.ONE_END_RINGS)
+                .with(Sign.PRESSURE_STAYS)
+                .with(Sign.TOP_QUIET);
         Diagnosis diagnosis = diagnose(evidence);
         assertThat(diagnosis.likeliest().percent()).isIn("over 99 %", "99 %");
         assertThat(diagnosis.text(UnitSystem.IP))
                 .contains("Likelihoods are judgements")
                 .contains("psi")
-                .doesNotContain("100 %");
+                .doesNotContain("(100 %)")
+                .doesNotContain("healthy, 100 %");
+    }
+
+    /** Half of the gas shows no charge, as 5 % does, and a valve that lifted leaves what half of the gas leaves: failed either way. */
+    @Test
+    void aVesselThatShowsNoChargeHasFailed() {
+        Evidence evidence = SomeSystem.rising(HALF)
+                .with(Sign.DULL_ALL_OVER)
+                .with(Sign.RELIEF_DRIPS_HOT)
+                .with(new MeasuredCharge(GaugePressure.bar(0), Temperature.celsius(20), PressureDifference.bar(0.04)));
+        Diagnosis diagnosis = diagnose(evidence);
+        assertThat(diagnosis.failedVessel()).isBetween(0.99, 1.0);
+        assertThat(diagnosis.decided()).isTrue();
     }
 
     @Test
