@@ -83,7 +83,7 @@ final class Histogram implements Serializable {
 
     /** Left end of bin i, before which some values lie; never beyond the values there are. */
     private double left(int i, long before) {
-        return before == 0 ? least : Math.max(least, low + i * ((high - low) / BINS));
+        return before == 0 ? least : Math.min(greatest, Math.max(least, low + i * ((high - low) / BINS)));
     }
 
     /** Right end of bin i, up to which some values lie. */
@@ -104,7 +104,8 @@ final class Histogram implements Serializable {
             if (count > 0 && before + count >= rank) {
                 double part = (rank - before) / count;
                 double left = left(i, before);
-                double right = right(i, before + count);
+                // A value on an edge may have been counted on the other side of it by a rounding.
+                double right = Math.max(left, right(i, before + count));
                 return part == 1 ? right : Math.min(right, left + part * (right - left));
             }
             before += count;
