@@ -7,13 +7,13 @@ final class Densities {
 
     private static final NormalDistribution UNIT = new NormalDistribution(null, 0, 1);
 
-    private static final double ROOT_OF_THREE = Math.sqrt(3);
+    private static final double SQUARED_LIMIT_BY_VARIANCE = 3;
 
     private Densities() {}
 
     /** Standard uncertainty of a value that is off by no more than a limit: limit / sqrt 3, JCGM 100:2008 clause 4.3.7. */
     static double standard(double limit) {
-        return limit / ROOT_OF_THREE;
+        return limit / Math.sqrt(SQUARED_LIMIT_BY_VARIANCE);
     }
 
     static double normal(double value, double mean, double deviation) {

@@ -9,7 +9,7 @@ import org.ullage.provenance.Constant;
 final class GasPrior {
 
     /** The shares that are looked at: 1 % apart, up to three times the charge. */
-    static final int POINTS = 300;
+    private static final int POINTS = 300;
 
     private static final Constant SPREAD_OF_A_SOUND_CHARGE = new Constant("s", 0.06, "1", LikelihoodTable.SOURCE);
     private static final Constant WATERLOGGED_UP_TO = new Constant("g", 0.1, "1", LikelihoodTable.SOURCE);
@@ -19,6 +19,10 @@ final class GasPrior {
     private static final Constant AIR_UP_TO = new Constant("g", 2.5, "1", LikelihoodTable.SOURCE);
 
     private GasPrior() {}
+
+    static int points() {
+        return POINTS;
+    }
 
     static double share(int point) {
         return (point + 1) / 100.0;

@@ -63,7 +63,7 @@ final class NextStep {
                 : weighing.gasAfterSwing(hypothesis);
         // A drained vessel with less gas shows no less than the air.
         int least = (int) Math.round(ChargeLikelihood.least(system) * BINS);
-        double[] bins = new double[Math.max(GasPrior.POINTS / BINS, least) + 1];
+        double[] bins = new double[Math.max(GasPrior.points() / BINS, least) + 1];
         for (int i = 0; i < weights.length; i++) {
             bins[Math.max(least, (i + BINS / 2) / BINS)] += weights[i];
         }

@@ -73,7 +73,7 @@ final class SwingLikelihood {
 
     /** The density of the hot reading for each share of the gas, in 1/Pa. */
     double[] of(boolean outside) {
-        double[] densities = new double[GasPrior.POINTS];
+        double[] densities = new double[GasPrior.points()];
         for (int i = 0; i < densities.length; i++) {
             densities[i] = density(gas * GasPrior.share(i), outside);
         }

@@ -52,7 +52,7 @@ final class Weighing {
 
     /** What the swing leaves of the gas that a hypothesis expects: weights over the grid of {@link GasPrior}, adding up to one. */
     double[] gasAfterSwing(Hypothesis hypothesis) {
-        return gas.getOrDefault(hypothesis, new double[GasPrior.POINTS]);
+        return gas.getOrDefault(hypothesis, new double[GasPrior.points()]);
     }
 
     /** Whether the evidence could have shown a loss of gas; otherwise the ranking is little more than what was thought before. */

@@ -28,7 +28,7 @@ class EveryConstantHasASourceTest {
             Map.entry("RankedHypothesis.ALMOST_ALL", "how a probability is printed"),
             Map.entry("NextStep.BINS", "coarseness of a comparison"),
             Map.entry("GasPrior.POINTS", "points of a grid"),
-            Map.entry("Densities.ROOT_OF_THREE", "a uniform distribution"),
+            Map.entry("Densities.SQUARED_LIMIT_BY_VARIANCE", "a uniform distribution"),
             Map.entry("BracketedRoot.ABSOLUTE_ACCURACY", "accuracy of a solver"),
             Map.entry("BracketedRoot.MOST_STEPS", "bounds a solver"),
             Map.entry("BracketedRoot.ORDER", "choice of a solver"),
