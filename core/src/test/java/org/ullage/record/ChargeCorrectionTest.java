@@ -34,7 +34,7 @@ class ChargeCorrectionTest {
         Temperature wanted = Temperature.celsius(to);
         GaugePressure there = ChargeCorrection.at(charge, read, wanted, AIR);
         assertThat(ChargeCorrection.at(there, wanted, read, AIR).si()).isCloseTo(charge.si(), within(1e-6));
-        assertThat(Math.signum(there.si() - charge.si()) * Math.signum(to - from))
+        assertThat(Math.signum(there.si() - charge.si()) * Math.signum(to - from) + 0.0)
                 .isNotNegative();
     }
 }
