@@ -78,7 +78,7 @@ class ChooseCommandTest {
         Program none = choose("catalogue.csv", "--floor", "0.1 m2");
         assertThat(none.status()).isEqualTo(1);
         assertThat(none.err()).contains("footprint: needs 0.2304 m2, 0.1304 m2 more than there is (1 x V80, 80 L)");
-        assertThat(choose("catalogue.csv", "--load", "50 kg").err()).contains("load");
+        assertThat(choose("catalogue.csv", "--load", "50 kg").err()).contains("waterlogged mass: needs 89.38 kg");
     }
 
     @Test
