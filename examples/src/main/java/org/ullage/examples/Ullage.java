@@ -16,6 +16,7 @@ import org.ullage.examples.compare.FluidsCommand;
 import org.ullage.examples.compare.MethodsCommand;
 import org.ullage.examples.contents.ContentsCommand;
 import org.ullage.examples.demo.DemoCommand;
+import org.ullage.examples.records.RecordCommand;
 import org.ullage.examples.service.DiagnoseCommand;
 import org.ullage.examples.service.PlotCommand;
 import org.ullage.examples.size.SizeCommand;
@@ -36,7 +37,7 @@ import picocli.CommandLine.Spec;
                     + " come before it."
         },
         synopsisSubcommandLabel =
-                "(charge | choose | contents | demo | diagnose | explain | fluids | methods | plot | size | support)",
+                "(charge | choose | contents | demo | diagnose | explain | fluids | methods | plot | record | size | support)",
         subcommands = {DemoCommand.class},
         mixinStandardHelpOptions = true,
         usageHelpWidth = 100,
@@ -95,6 +96,7 @@ public final class Ullage implements Runnable {
                 .addSubcommand(new FluidsCommand(in))
                 .addSubcommand(new MethodsCommand(in))
                 .addSubcommand(new PlotCommand(in))
+                .addSubcommand(new RecordCommand(in))
                 .addSubcommand(SizeCommand.reading(in))
                 .addSubcommand(new SupportCommand(in))
                 .setOut(answers)
@@ -125,6 +127,6 @@ public final class Ullage implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "Say what to do: charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, size or support.");
+                "Say what to do: charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, record, size or support.");
     }
 }
