@@ -163,12 +163,18 @@ public record Diagnosis(
      */
     public String verdict() {
         RankedHypothesis first = likeliest();
-        return decided
-                ? "Most likely " + first.hypothesis().word() + " (" + first.percent() + "): "
-                        + first.hypothesis().remedy() + "."
-                : "The evidence cannot decide: " + first.hypothesis().word() + " (" + first.percent() + ") or "
-                        + ranking.get(1).hypothesis().word() + " ("
-                        + ranking.get(1).percent() + ").";
+        String two = named(first) + " or " + named(ranking.get(1));
+        if (!decided) {
+            return "The evidence cannot decide: " + two + ".";
+        }
+        return first.probability() >= ENOUGH.value()
+                ? "Most likely " + named(first) + ": " + first.hypothesis().remedy() + "."
+                : "Most likely the vessel has lost gas, " + two + ": "
+                        + first.hypothesis().remedy() + ".";
+    }
+
+    private static String named(RankedHypothesis ranked) {
+        return ranked.hypothesis().word() + " (" + ranked.percent() + ")";
     }
 
     /**

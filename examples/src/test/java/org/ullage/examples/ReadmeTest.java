@@ -42,6 +42,11 @@ class ReadmeTest {
                                 + " --water \"12 degC\" --found \"1.5 bar\" --found-at \"8 degC\" --gauge \"10 bar\""
                                 + " --class \"class 2.5\"",
                         "support examples/supports.csv",
+                        "plot examples/loops.csv --id \"Quillbrook Yard, radiators\" --nominal \"110 L\" --fill \"1.35 bar\""
+                                + " --fill-at \"14 degC\"",
+                        "diagnose examples/loops.csv --id \"Quillbrook Yard, radiators\" --nominal \"110 L\" --fill \"1.35 bar\""
+                                + " --fill-at \"14 degC\" --cold \"1.4 bar\" --cold-at \"18 degC\" --hot \"2.75 bar\" --hot-at"
+                                + " \"62 degC\" --gauge \"4 bar\" --class \"class 1\" --sign relief-drips-hot",
                         "methods",
                         "methods examples/loops.csv --id \"Cobble Mill\"",
                         "explain examples/loops.csv --id \"Quillbrook Yard, radiators\" --from en-12828 --to ashrae --average",

@@ -55,12 +55,12 @@ final class DemoBuilding {
         return SelectionJob.of(sizing).ratedFor(Temperature.celsius(60)).by(Objective.CHEAPEST, Objective.FEWEST);
     }
 
-    /** A cool day in the cellar; the vessels came with 1.5 bar from the works; the gauge stands 0.6 m above them. */
+    /** A cool day in the cellar; the vessels came with 1.5 bar from the works; filled so that a little water stays in them when cold. */
     static ChargePlan charge(Sizing sizing, Volume nominal) {
         Temperature air = Temperature.celsius(12);
         return ChargeJob.of(sizing, nominal, air, Temperature.celsius(14))
                 .found(GaugePressure.bar(1.5), air)
-                .gaugeAbove(Length.metres(0.6))
+                .filledTo(GaugePressure.bar(1.2))
                 .plan();
     }
 

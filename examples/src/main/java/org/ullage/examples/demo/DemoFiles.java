@@ -46,16 +46,16 @@ final class DemoFiles {
 
     /** Pressure against temperature with the vessel that was bought, and what an invented visit read. */
     Chart curve() {
+        // The gas stays as warm as the cellar.
+        InstalledVessel vessel = InstalledVessel.of(
+                        DemoRecord.VESSEL,
+                        story.bought().chosen().nominal(),
+                        story.plan().toSet().pressure())
+                .withGasAt(story.plan().job().air(), story.plan().job().air());
+        Reading fill =
+                new Reading(story.plan().fillPressure(), story.plan().job().water());
         OperatingCurve curve = LoopInUse.of(
-                        sizing.job().loop(),
-                        new VesselBank(
-                                List.of(InstalledVessel.of(
-                                        DemoRecord.VESSEL,
-                                        story.bought().chosen().nominal(),
-                                        sizing.preCharge())),
-                                sizing.atmosphere()),
-                        new Reading(
-                                story.plan().fillPressure(), story.plan().job().water()))
+                        sizing.job().loop(), new VesselBank(List.of(vessel), sizing.atmosphere()), fill)
                 .curve();
         OperatingTolerances tolerances = new OperatingTolerances(VolumeFraction.percent(5), AS_SET, AS_SET);
         return OperatingChart.of(curve, Temperature.celsius(10), Temperature.celsius(90), UnitSystem.SI)

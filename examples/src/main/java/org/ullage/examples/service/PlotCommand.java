@@ -73,10 +73,10 @@ public final class PlotCommand extends AnswerCommand {
             return;
         }
         UnitSystem system = line.system();
-        out.print(curve.inUse().text(system));
+        out.println(curve.inUse().text(system));
         points.forEach(point -> out.println(point.text(system)));
         out.print(installed.band(line).text(installed.coldest(line), installed.hottest(line), system));
-        out.print(new ReliefOutlook(curve, installed.valve(line), Length.metres(0)).text(system));
+        out.println(new ReliefOutlook(curve, installed.valve(line), Length.metres(0)).text(system));
         curve.cautions().forEach(caution -> out.println("! " + caution.text()));
         out.println(CARE);
     }

@@ -15,7 +15,7 @@ import org.ullage.vessel.VesselKind;
 import org.ullage.workings.Caution;
 
 /** The answers as CSV, one row at a time. */
-final class AnswerSheet {
+final class AnswerSheet implements Answers {
 
     private static final int DIGITS = 6;
 
@@ -44,15 +44,19 @@ final class AnswerSheet {
         row("id", "method", ANSWER_COLUMNS, "error");
     }
 
-    /** Adds an answer. Nothing is printed if a number of it cannot be shown. */
-    void answer(LoopCase loop, Sizing sizing) throws IOException {
+    @Override
+    public void answer(LoopCase loop, Sizing sizing) throws IOException {
         row(loop.line().id(), sizing.method().name(), cells(sizing, loop.units()), "");
     }
 
-    /** Adds a refusal. */
-    void refuse(String id, String method, String error) throws IOException {
+    @Override
+    public void refuse(String id, String method, String error) throws IOException {
         row(id, method, Collections.nCopies(ANSWER_COLUMNS.size(), ""), error);
     }
+
+    /** A table ends with its last row. */
+    @Override
+    public void end() {}
 
     private static List<String> cells(Sizing sizing, AnswerUnits units) {
         boolean open = sizing.job().vessel().kind() == VesselKind.OPEN;

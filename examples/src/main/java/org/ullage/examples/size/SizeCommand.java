@@ -11,6 +11,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -55,6 +56,12 @@ public final class SizeCommand implements Callable<Integer> {
             description = "put each line to every method, a row each; a method that refuses says why")
     private boolean methods;
 
+    @Option(
+            names = "--json",
+            description =
+                    "print JSON in place of CSV: for each line its id with the sizing, job and answer, or the error")
+    private boolean json;
+
     private SizeCommand(InputStream in) {
         this.in = in;
     }
@@ -73,6 +80,10 @@ public final class SizeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (json && workings) {
+            throw new ParameterException(
+                    spec.commandLine(), "--json and --workings do not go together: JSON has no place for the steps");
+        }
         try {
             return new InputFile(file, in).read(this::size);
         } catch (BadFileException unreadable) {
@@ -94,6 +105,7 @@ public final class SizeCommand implements Callable<Integer> {
 
     private int size(Header header, LogicalLines lines, @Nullable WorkingsSpool spool) throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        return new SizeRun(out, methods, spool).answer(header, lines) ? ANSWERED : LINE_FAILED;
+        Answers sheet = json ? new JsonAnswers(out) : new AnswerSheet(out, methods);
+        return new SizeRun(out, sheet, methods, spool).answer(header, lines) ? ANSWERED : LINE_FAILED;
     }
 }

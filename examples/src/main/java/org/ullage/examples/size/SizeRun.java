@@ -13,21 +13,22 @@ final class SizeRun {
 
     private final PrintWriter out;
     private final boolean allMethods;
-    private final AnswerSheet sheet;
+    private final Answers sheet;
     private final @Nullable WorkingsSpool workings;
     private boolean allAnswered = true;
 
     /**
      * Begins a run.
      *
+     * @param sheet where the answers go
      * @param allMethods whether each line is put to every method
      * @param workings where the workings are kept, or null if they are not wanted
      */
-    SizeRun(PrintWriter out, boolean allMethods, @Nullable WorkingsSpool workings) throws IOException {
+    SizeRun(PrintWriter out, Answers sheet, boolean allMethods, @Nullable WorkingsSpool workings) {
         this.out = out;
         this.allMethods = allMethods;
         this.workings = workings;
-        this.sheet = new AnswerSheet(out, allMethods);
+        this.sheet = sheet;
     }
 
     /**
@@ -43,6 +44,7 @@ final class SizeRun {
             }
             line = lines.next();
         }
+        sheet.end();
         if (workings != null) {
             workings.copyTo(out);
         }

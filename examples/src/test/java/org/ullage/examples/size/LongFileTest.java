@@ -91,8 +91,12 @@ class LongFileTest {
         LogicalLines lines = new LogicalLines(loops);
         Header header = Header.of(lines.next());
 
-        boolean answered =
-                new SizeRun(new PrintWriter(rows, false, StandardCharsets.UTF_8), false, null).answer(header, lines);
+        boolean answered = new SizeRun(
+                        new PrintWriter(rows, false, StandardCharsets.UTF_8),
+                        new AnswerSheet(new PrintWriter(rows, false, StandardCharsets.UTF_8), false),
+                        false,
+                        null)
+                .answer(header, lines);
 
         assertThat(answered).isFalse();
         assertThat(rows.rows).isEqualTo(LINES);
@@ -107,7 +111,11 @@ class LongFileTest {
         OutputStream closed = OutputStream.nullOutputStream();
         closed.close();
 
-        assertThatThrownBy(() -> new SizeRun(new PrintWriter(closed, false, StandardCharsets.UTF_8), false, null))
+        assertThatThrownBy(() -> new SizeRun(
+                        new PrintWriter(closed, false, StandardCharsets.UTF_8),
+                        new AnswerSheet(new PrintWriter(closed, false, StandardCharsets.UTF_8), false),
+                        false,
+                        null))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("could not be written");
         assertThat(loops.made).isLessThan(AHEAD);
