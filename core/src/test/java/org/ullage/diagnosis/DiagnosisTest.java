@@ -51,7 +51,7 @@ class DiagnosisTest {
         assertThat(diagnosis.likeliest().hypothesis()).isEqualTo(Hypothesis.LOW_CHARGE);
         assertThat(diagnosis.failedVessel()).isGreaterThan(0.9);
         assertThat(diagnosis.likeliest().supports()).first().asString().startsWith("a swing of 1.413 bar");
-        assertThat(diagnosis.verdict()).startsWith("Most likely low charge");
+        assertThat(diagnosis.verdict()).startsWith("Most likely the vessel has lost gas, low charge (");
     }
 
     @Test
