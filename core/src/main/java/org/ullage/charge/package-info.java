@@ -1,7 +1,7 @@
 /**
  * The gas side of a vessel on the day: what charge to set, what the gauge should read, and whether the gauge can tell. Start at {@link
  * org.ullage.charge.ChargeJob}, which turns a sizing into a {@link org.ullage.charge.ChargePlan}; {@link
- * org.ullage.charge.GaugeChoice} judges the gauge and {@link org.ullage.charge.ChargeCheck} lists the steps of the work.
+ * org.ullage.charge.GaugeChoice} judges the gauge and {@link org.ullage.charge.ChargeCheckSteps} lists the steps of the work.
  *
  * @serial exclude
  */

@@ -69,10 +69,10 @@ public record FluidFindings(FluidSample sample, List<Finding> findings) implemen
         List<Finding> findings = new ArrayList<>();
         sample.values().forEach(value -> findings.add(measured(sample, value)));
         if (sample.look() != null) {
-            findings.add(sensed("look", sample.look().sign()));
+            findings.add(sensed("look", sample.look().observation()));
         }
         if (sample.smell() != null) {
-            findings.add(sensed("smell", sample.smell().sign()));
+            findings.add(sensed("smell", sample.smell().observation()));
         }
         if (sample.freezing() != null && sample.lowest() != null) {
             findings.add(frost(sample.freezing(), sample.lowest()));
@@ -121,7 +121,7 @@ public record FluidFindings(FluidSample sample, List<Finding> findings) implemen
         return Finding.plain(value.text(), Verdict.UNDECIDED, meaning, Source.given());
     }
 
-    private static Finding sensed(String sense, Sign sign) {
+    private static Finding sensed(String sense, Observation sign) {
         return Finding.plain(sense + " " + sign.word(), sign.verdict(), sign.meaning(), sign.source());
     }
 

@@ -31,10 +31,10 @@ public enum Look {
     CLOUDY("cloudy", Verdict.TREAT, "growth or inhibitor fallen out: measure the concentration", Signs.JUDGEMENT);
 
     @SuppressWarnings("ImmutableEnumChecker") // a record of immutable parts
-    private final Sign sign;
+    private final Observation observation;
 
     Look(String word, Verdict verdict, String meaning, Source source) {
-        this.sign = new Sign(word, verdict, meaning, source);
+        this.observation = new Observation(word, verdict, meaning, source);
     }
 
     /**
@@ -42,8 +42,8 @@ public enum Look {
      *
      * @return word, verdict, meaning and source
      */
-    public Sign sign() {
-        return sign;
+    public Observation observation() {
+        return observation;
     }
 
     /**
@@ -53,6 +53,6 @@ public enum Look {
      */
     @JsonValue
     public String word() {
-        return sign.word();
+        return observation.word();
     }
 }

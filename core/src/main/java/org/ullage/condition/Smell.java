@@ -19,10 +19,10 @@ public enum Smell {
     BAD_EGGS("bad eggs", Verdict.TREAT, "sulphate-reducing bacteria: have the fluid examined", Signs.JUDGEMENT);
 
     @SuppressWarnings("ImmutableEnumChecker") // a record of immutable parts
-    private final Sign sign;
+    private final Observation observation;
 
     Smell(String word, Verdict verdict, String meaning, Source source) {
-        this.sign = new Sign(word, verdict, meaning, source);
+        this.observation = new Observation(word, verdict, meaning, source);
     }
 
     /**
@@ -30,8 +30,8 @@ public enum Smell {
      *
      * @return word, verdict, meaning and source
      */
-    public Sign sign() {
-        return sign;
+    public Observation observation() {
+        return observation;
     }
 
     /**
@@ -41,6 +41,6 @@ public enum Smell {
      */
     @JsonValue
     public String word() {
-        return sign.word();
+        return observation.word();
     }
 }

@@ -23,8 +23,7 @@ import org.ullage.workings.Caution;
  * @param evidence what was found
  * @param gasLeft the gas that is left, straight from the readings; null if they do not give it
  * @param ranking all hypotheses, the likeliest first
- * @param decided whether the evidence could show a loss of gas and the likeliest, or that the vessel has lost gas, is likely enough to
- *     act on
+ * @param decided whether the evidence could show a loss of gas and the family of the likeliest is likely enough to act on
  * @param nextStep what to measure next to tell the two likeliest apart
  */
 public record Diagnosis(
@@ -96,7 +95,7 @@ public record Diagnosis(
                 evidence,
                 GasLeft.of(system, evidence).orElse(null),
                 ranking,
-                weighing.tells() && Math.max(first.probability(), failed(ranking)) >= ENOUGH.value(),
+                weighing.tells() && belief(ranking, first.hypothesis().family()) >= ENOUGH.value(),
                 new NextStep(system, evidence, weighing).between(first.hypothesis(), second.hypothesis()));
     }
 
@@ -113,20 +112,30 @@ public record Diagnosis(
                 .toList();
     }
 
-    private static double failed(List<RankedHypothesis> ranking) {
+    private static double belief(List<RankedHypothesis> ranking, Family family) {
         return ranking.stream()
-                .filter(ranked -> ranked.hypothesis().isFailedVessel())
+                .filter(ranked -> ranked.hypothesis().family() == family)
                 .mapToDouble(RankedHypothesis::probability)
                 .sum();
     }
 
     /**
-     * The belief that the vessel itself has failed, be it partly or wholly.
+     * The belief in a family of hypotheses.
      *
-     * @return the probabilities of low charge and waterlogged together, from 0 to 1
+     * @param family hypotheses that call for the same first step
+     * @return their probabilities together, from 0 to 1
      */
-    public double failedVessel() {
-        return failed(ranking);
+    public double belief(Family family) {
+        return belief(ranking, family);
+    }
+
+    /**
+     * Whether one hypothesis is decided on, and not only its family.
+     *
+     * @return whether it is likely enough by itself
+     */
+    public boolean isNamed() {
+        return decided && likeliest().probability() >= ENOUGH.value();
     }
 
     /**
@@ -167,9 +176,9 @@ public record Diagnosis(
         if (!decided) {
             return "The evidence cannot decide: " + two + ".";
         }
-        return first.probability() >= ENOUGH.value()
+        return isNamed()
                 ? "Most likely " + named(first) + ": " + first.hypothesis().remedy() + "."
-                : "Most likely the vessel has lost gas, " + two + ": "
+                : "Most likely " + first.hypothesis().family().words() + ", " + two + ": "
                         + first.hypothesis().remedy() + ".";
     }
 

@@ -34,13 +34,13 @@ public record NextSizeDown(
 
     private static final int PERCENT_DIGITS = 3;
 
-    static @Nullable NextSizeDown of(Selection selection, GasCushion cushion) {
+    static @Nullable NextSizeDown of(Selection selection, SizedGas cushion) {
         return smaller(selection, cushion)
                 .map(combination -> reaching(combination, cushion))
                 .orElse(null);
     }
 
-    private static Optional<Combination> smaller(Selection selection, GasCushion cushion) {
+    private static Optional<Combination> smaller(Selection selection, SizedGas cushion) {
         Volume enough = GasLaw.nominalVolume(cushion.water(), cushion.charge(), cushion.cold(), cushion.last());
         CountedVolume counted = new CountedVolume(
                 Exact.requiredVolume(enough.si()),
@@ -73,7 +73,7 @@ public record NextSizeDown(
         return exchanged;
     }
 
-    private static NextSizeDown reaching(Combination combination, GasCushion cushion) {
+    private static NextSizeDown reaching(Combination combination, SizedGas cushion) {
         double share = WaterShare.of(combination.items(), cushion.water().si());
         if (share >= cushion.charge().si() / cushion.cold().si()) {
             return new NextSizeDown(combination, null, null, null);

@@ -48,7 +48,7 @@ public record Selection(Catalogue catalogue, SelectionJob job, Combination chose
      * @param cushion gas charge and pressures of the loop
      * @return the pressure it would reach, or null if there is nothing smaller that falls short
      */
-    public @Nullable NextSizeDown nextSizeDown(GasCushion cushion) {
+    public @Nullable NextSizeDown nextSizeDown(SizedGas cushion) {
         return NextSizeDown.of(this, cushion);
     }
 

@@ -317,7 +317,7 @@ class ChargePlanTest {
         assertThat(copy(plan).workings()).isEqualTo(plan.workings());
         assertThat(copy(choice)).isEqualTo(choice);
         assertThat(copy(GaugeRangeRules.BOILER_ASME_IV)).isEqualTo(GaugeRangeRules.BOILER_ASME_IV);
-        ChargeCheck check = new ChargeCheck(VesselConnection.WITHOUT_VALVE);
+        ChargeCheckSteps check = new ChargeCheckSteps(VesselConnection.WITHOUT_VALVE);
         assertThat(copy(check).steps()).isEqualTo(check.steps());
     }
 

@@ -49,9 +49,9 @@ class DiagnosisTest {
         Diagnosis diagnosis = diagnose(SomeSystem.rising(HALF));
         assertThat(diagnosis.decided()).isTrue();
         assertThat(diagnosis.likeliest().hypothesis()).isEqualTo(Hypothesis.LOW_CHARGE);
-        assertThat(diagnosis.failedVessel()).isGreaterThan(0.9);
+        assertThat(diagnosis.belief(Family.CHARGE)).isGreaterThan(0.9);
         assertThat(diagnosis.likeliest().supports()).first().asString().startsWith("a swing of 1.413 bar");
-        assertThat(diagnosis.verdict()).startsWith("Most likely the vessel has lost gas, low charge (");
+        assertThat(diagnosis.verdict()).startsWith("Most likely the charge is wrong, low charge (");
     }
 
     @Test
@@ -193,7 +193,7 @@ class DiagnosisTest {
                 .with(Sign.RELIEF_DRIPS_HOT)
                 .with(new MeasuredCharge(GaugePressure.bar(0), Temperature.celsius(20), PressureDifference.bar(0.04)));
         Diagnosis diagnosis = diagnose(evidence);
-        assertThat(diagnosis.failedVessel()).isBetween(0.99, 1.0);
+        assertThat(diagnosis.belief(Family.CHARGE)).isBetween(0.99, 1.0);
         assertThat(diagnosis.decided()).isTrue();
     }
 

@@ -137,7 +137,7 @@ class SelectionTest {
     @Test
     void nextSizeDownByTheGasLaw() {
         // p0 = pi = 2 bar, pf = 4 bar, water 100 L: V = 100 / (1 - 2/4) = 200 L; 160 L: 2 / (1 - 100/160) = 5.333 bar
-        GasCushion cushion = new GasCushion(
+        SizedGas cushion = new SizedGas(
                 AbsolutePressure.bar(2),
                 AbsolutePressure.bar(2),
                 AbsolutePressure.bar(4),
@@ -188,7 +188,7 @@ class SelectionTest {
         assertThat(job.limits().fluid().si()).isCloseTo(1000 / 1.005, within(1e-9));
         Selection selection = CATALOGUE.choose(job).orRefuse();
         assertThat(selection.chosen().nominal()).isGreaterThanOrEqualTo(sizing.requiredVolume());
-        NextSizeDown down = selection.nextSizeDown(GasCushion.of(sizing));
+        NextSizeDown down = selection.nextSizeDown(SizedGas.of(sizing));
         assertThat(down.combination().nominal()).isLessThan(sizing.requiredVolume());
         assertThat(selection.text(UnitSystem.SI)).contains(", waterlogged ");
     }

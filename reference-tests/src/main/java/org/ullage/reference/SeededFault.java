@@ -1,6 +1,7 @@
 package org.ullage.reference;
 
 import java.util.Set;
+import org.ullage.diagnosis.Diagnosis;
 import org.ullage.diagnosis.Hypothesis;
 
 /** What is put wrong in a synthetic system, and which verdicts name it. */
@@ -40,6 +41,19 @@ public enum SeededFault {
      */
     public boolean isNamedBy(Hypothesis hypothesis) {
         return names.contains(hypothesis);
+    }
+
+    /**
+     * Whether a verdict names this fault: by its hypothesis, or by the family of hypotheses that call for the same first step.
+     *
+     * @param diagnosis a diagnosis
+     * @return whether it is decided and right
+     */
+    public boolean isNamedBy(Diagnosis diagnosis) {
+        Hypothesis first = diagnosis.likeliest().hypothesis();
+        return diagnosis.isNamed()
+                ? isNamedBy(first)
+                : diagnosis.decided() && names.stream().anyMatch(name -> name.family() == first.family());
     }
 
     /**

@@ -40,6 +40,9 @@ class SyntheticFaultsTest {
     void aHalfLossIsFound() {
         assertThat(WIDE.share(SeededFault.HALF_LOST, FAILED)).isGreaterThan(0.95);
         assertThat(WIDE.share(SeededFault.WATERLOGGED, FAILED)).isGreaterThan(0.95);
+        assertThat(WIDE.share(SeededFault.HALF_LOST, SeededFault.HALF_LOST::isNamedBy))
+                .as("decided that the charge is wrong")
+                .isGreaterThan(0.95);
     }
 
     /** Too little water and too much gas look like a loss of gas in two readings: the measured charge tells them apart. */
@@ -51,14 +54,11 @@ class SyntheticFaultsTest {
                 SeededFault.WATERLOGGED,
                 SeededFault.OVER_CHARGED,
                 SeededFault.SHORT_OF_WATER)) {
-            assertThat(WIDE_WITH_CHARGE.share(
-                            fault,
-                            diagnosis -> diagnosis.decided()
-                                    && fault.isNamedBy(diagnosis.likeliest().hypothesis())))
+            assertThat(WIDE_WITH_CHARGE.share(fault, fault::isNamedBy))
                     .as("%s", fault)
                     .isGreaterThan(0.95);
         }
-        assertThat(WIDE.share(SeededFault.OVER_CHARGED, Diagnosis::decided)).isLessThan(0.05);
+        assertThat(WIDE.share(SeededFault.OVER_CHARGED, Diagnosis::isNamed)).isLessThan(0.05);
     }
 
     @Test

@@ -4,7 +4,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.ullage.charge.ChargeCheck;
+import org.ullage.charge.ChargeCheckSteps;
 import org.ullage.charge.ChargeJob;
 import org.ullage.charge.ChargePlan;
 import org.ullage.charge.GaugeChoice;
@@ -125,7 +125,7 @@ public final class ChargeCommand extends AnswerCommand {
         out.println();
         VesselConnection connection =
                 noValve ? VesselConnection.WITHOUT_VALVE : VesselConnection.LOCKABLE_VALVE_WITH_DRAIN;
-        out.print(new ChargeCheck(connection).text());
+        out.print(new ChargeCheckSteps(connection).text());
         if (workings) {
             out.print("\n" + plan.workings().text(system));
         }

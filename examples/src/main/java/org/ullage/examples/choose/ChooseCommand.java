@@ -11,9 +11,9 @@ import org.ullage.examples.size.FoundLoop;
 import org.ullage.method.Sizing;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.selection.Catalogue;
-import org.ullage.selection.GasCushion;
 import org.ullage.selection.NextSizeDown;
 import org.ullage.selection.Selection;
+import org.ullage.selection.SizedGas;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,7 +73,7 @@ public final class ChooseCommand extends AnswerCommand {
     private static void print(PrintWriter out, Selection selection, Sizing sizing, UnitSystem system) {
         out.print(selection.text(system));
         if (sizing.job().pressures().reliefSetting() != null) {
-            NextSizeDown smaller = selection.nextSizeDown(GasCushion.of(sizing));
+            NextSizeDown smaller = selection.nextSizeDown(SizedGas.of(sizing));
             out.println(
                     "next size down: " + (smaller == null ? "none would be enough for less" : smaller.text(system)));
         }

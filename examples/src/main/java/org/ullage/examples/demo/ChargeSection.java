@@ -1,6 +1,6 @@
 package org.ullage.examples.demo;
 
-import org.ullage.charge.ChargeCheck;
+import org.ullage.charge.ChargeCheckSteps;
 import org.ullage.charge.ChargePlan;
 import org.ullage.charge.CheckStep;
 import org.ullage.charge.Gauge;
@@ -47,7 +47,7 @@ record ChargeSection(ChargePlan plan, Gauge gauge) implements Section {
     private static void steps(Page page) {
         page.heading("The steps of the check");
         int number = 1;
-        for (CheckStep step : new ChargeCheck(VesselConnection.LOCKABLE_VALVE_WITH_DRAIN).steps()) {
+        for (CheckStep step : new ChargeCheckSteps(VesselConnection.LOCKABLE_VALVE_WITH_DRAIN).steps()) {
             page.line(" " + (number < 10 ? " " : "") + number + "  " + step.text());
             number++;
         }

@@ -6,8 +6,8 @@ import org.ullage.charge.GaugeClasses;
 import org.ullage.method.Sizing;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.UnitSystem;
-import org.ullage.selection.GasCushion;
 import org.ullage.selection.Selection;
+import org.ullage.selection.SizedGas;
 import org.ullage.support.VesselWeight;
 
 /** The whole page, section by section. */
@@ -26,7 +26,7 @@ final class DemoPage {
                 new AnswerSection(sizing),
                 new CautionSection("Warnings about this answer", sizing.warnings()),
                 new CautionSection("Cautions for the work", sizing.cautions()),
-                new ChoiceSection(bought, bought.nextSizeDown(GasCushion.of(sizing))),
+                new ChoiceSection(bought, bought.nextSizeDown(SizedGas.of(sizing))),
                 new ChargeSection(story.plan(), GAUGE),
                 new SupportSection(each, DemoBuilding.bracket(each), DemoBuilding.removal(each)),
                 new RecordSection(story.book(), sizing.atmosphere()),

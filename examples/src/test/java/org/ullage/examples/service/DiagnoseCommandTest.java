@@ -49,7 +49,7 @@ class DiagnoseCommandTest {
         assertThat(sound.err()).isEmpty();
         assertThat(sound.out()).startsWith("Most likely healthy");
         Program lost = diagnose("2.75 bar");
-        assertThat(lost.out()).startsWith("Most likely the vessel has lost gas, low charge (");
+        assertThat(lost.out()).startsWith("Most likely the charge is wrong, low charge (");
         assertThat(lost.out()).doesNotContain("100 %");
     }
 

@@ -12,7 +12,7 @@ import org.ullage.workings.Caution;
  *
  * @param connection how the vessel can be parted from its loop
  */
-public record ChargeCheck(VesselConnection connection) implements Serializable {
+public record ChargeCheckSteps(VesselConnection connection) implements Serializable {
 
     private static final Source TRADE_BODY =
             Source.published("Belgian trade body, how to check a closed vessel", "first part");

@@ -7,10 +7,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class ChargeCheckTest {
+class ChargeCheckStepsTest {
 
     private static List<String> steps(VesselConnection connection) {
-        return new ChargeCheck(connection).steps().stream().map(CheckStep::text).toList();
+        return new ChargeCheckSteps(connection)
+                .steps().stream().map(CheckStep::text).toList();
     }
 
     @ParameterizedTest
@@ -49,7 +50,7 @@ class ChargeCheckTest {
     @ParameterizedTest
     @EnumSource(VesselConnection.class)
     void theDangersAreNamed(VesselConnection connection) {
-        String text = new ChargeCheck(connection).text();
+        String text = new ChargeCheckSteps(connection).text();
         for (String danger : List.of("scalds", "never oxygen", "regulator", "glycol", "weighs", "licensed person")) {
             assertThat(text).contains(danger);
         }

@@ -11,4 +11,4 @@ import org.ullage.provenance.Source;
  * @param meaning what it means, for people
  * @param source where that is said
  */
-public record Sign(String word, Verdict verdict, String meaning, Source source) implements Serializable {}
+public record Observation(String word, Verdict verdict, String meaning, Source source) implements Serializable {}

@@ -20,7 +20,7 @@ import org.ullage.vessel.GasLaw;
  * @param water water to take in between cold and hot
  * @param atmosphere pressure of the air
  */
-public record GasCushion(
+public record SizedGas(
         AbsolutePressure charge,
         AbsolutePressure cold,
         AbsolutePressure last,
@@ -40,7 +40,7 @@ public record GasCushion(
      * @param atmosphere pressure of the air
      * @throws OutOfRangeException if the pressures are out of order or the water is not above zero
      */
-    public GasCushion {
+    public SizedGas {
         GasLaw.requireOrder(charge, cold, last);
         if (GasLaw.isAbove(last.si(), relief.si())) {
             throw new OutOfRangeException(
@@ -63,13 +63,13 @@ public record GasCushion(
      * @throws MissingInputException if the relief setting was not given
      * @throws OutOfRangeException if the pressures are out of order, as for an open tank
      */
-    public static GasCushion of(Sizing sizing) {
+    public static SizedGas of(Sizing sizing) {
         AbsolutePressure air = sizing.atmosphere();
         @Nullable GaugePressure relief = sizing.job().pressures().reliefSetting();
         if (relief == null) {
             throw new MissingInputException("relief setting", "the margin below the valve", "give the valve's setting");
         }
-        return new GasCushion(
+        return new SizedGas(
                 sizing.preCharge().absolute(air),
                 sizing.coldPressure().absolute(air),
                 sizing.finalPressure().absolute(air),
