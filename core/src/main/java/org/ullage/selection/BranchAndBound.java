@@ -94,20 +94,27 @@ final class BranchAndBound {
     private void search(int from, int depth, long remaining) {
         int left = most - depth;
         for (int i = from; i < candidates.size() && scaled.volumes[i] * left >= remaining; i++) {
-            if (isUsedUp(i, depth)) {
+            long rest = remaining - scaled.volumes[i];
+            if (scaled.volumes[i] * (left - 1) < rest || isTooDear(i, depth, rest) || isUsedUp(i, depth)) {
                 continue;
             }
             choose(i, depth);
             if (!isWithinLimits(depth + 1)) {
                 continue;
             }
-            long rest = remaining - scaled.volumes[i];
             if (rest <= 0) {
                 incumbents.offer(sums[depth + 1], chosen, depth + 1);
             } else if (mayLeadToBetter(i, depth + 1, rest)) {
                 search(i, depth + 1, rest);
             }
         }
+    }
+
+    /** By the first objective alone, before anything is added up: what most candidates fail by. */
+    private boolean isTooDear(int candidate, int depth, long rest) {
+        long cost = sums[depth][0] + scaled.costs[0][candidate];
+        long mark = incumbents.firstMark();
+        return cost > mark || (rest > 0 && cost + hulls[0].leastCost(candidate, most - depth - 1, rest) > mark);
     }
 
     private boolean isUsedUp(int candidate, int depth) {
@@ -132,9 +139,6 @@ final class BranchAndBound {
 
     private boolean mayLeadToBetter(int from, int depth, long rest) {
         int left = most - depth;
-        if (scaled.volumes[from] * left < rest) {
-            return false;
-        }
         if (scaled.footprintLimited()
                 && sums[depth][footprint] + hulls[footprint].leastCost(from, left, rest) > scaled.footprintLimit) {
             return false;
