@@ -20,11 +20,11 @@ import org.ullage.vessel.VesselKind;
 final class NorthAmericanPracticeMethod {
 
     private static final Source ARTICLE = Source.published(
-            "J. Siegenthaler, Sizing diaphragm-type tanks for large radiant and snow-melt systems, PM Engineer",
+            "Sizing diaphragm-type tanks for large radiant and snow-melt systems, PM Engineer",
             "October 2003, first part");
 
     private static final Source TO_SETTING = Source.fromMemory(
-            "J. Siegenthaler, articles in PM and PM Engineer", "relief setting + 9.7 psi, that is - 5 + 14.7");
+            "articles on radiant heating in PM and PM Engineer", "relief setting + 9.7 psi, that is - 5 + 14.7");
 
     static final Method METHOD = Method.named(
                     "practice-us", "North American practice (trade-journal articles, 2003)", ARTICLE)

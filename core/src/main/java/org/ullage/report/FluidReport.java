@@ -21,13 +21,18 @@ public final class FluidReport {
      */
     public static Document of(FluidFindings findings) {
         return Document.titled("Sample of the loop's fluid")
-                .with(
-                        Paragraph.of("The fluid as a whole: "
-                                + findings.verdict().word() + ". Judged as " + traits(findings) + "."),
-                        Heading.section("Findings"),
-                        findings(findings.findings()))
-                .with(contradictions(findings.findings()))
+                .with(findings(findings))
                 .with(Heading.section("Cautions for the work"), new CautionList(findings.cautions()));
+    }
+
+    /** The findings without a title, for a page of which they are a part. */
+    static List<Block> findings(FluidFindings findings) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Paragraph.of(
+                "The fluid as a whole: " + findings.verdict().word() + ". Judged as " + traits(findings) + "."));
+        blocks.add(findings(findings.findings()));
+        blocks.addAll(contradictions(findings.findings()));
+        return blocks;
     }
 
     private static String traits(FluidFindings findings) {

@@ -1,15 +1,19 @@
 package org.ullage.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ullage.condition.FluidFindings;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.record.ChargeTrend;
 import org.ullage.record.ChecklistItem;
 import org.ullage.record.PreSeasonChecklist;
+import org.ullage.record.SampleNote;
 import org.ullage.record.ServiceBook;
 import org.ullage.record.VesselNote;
+import org.ullage.record.VisitRecord;
 
 /** The pages of a record: what was set, what visits found, and what to do before the season. */
 public final class RecordReport {
@@ -34,7 +38,21 @@ public final class RecordReport {
                     Heading.section("Charge of " + vessel.id()),
                     new Preformatted(ChargeTrend.of(book, vessel.id(), ambient).text(system)));
         }
-        return page.with(checklist(PreSeasonChecklist.of(book, ambient, gasToday)));
+        return page.with(fluid(book)).with(checklist(PreSeasonChecklist.of(book, ambient, gasToday)));
+    }
+
+    /** What the last sample says, if one was ever taken. */
+    private static List<Block> fluid(ServiceBook book) {
+        List<Block> blocks = new ArrayList<>();
+        for (VisitRecord visit : book.visits()) {
+            SampleNote taken = visit.sample();
+            if (taken != null) {
+                blocks.clear();
+                blocks.add(Heading.section("Fluid, sample of " + visit.date().date()));
+                blocks.addAll(FluidReport.findings(FluidFindings.of(taken.sample())));
+            }
+        }
+        return blocks;
     }
 
     private static List<Block> checklist(PreSeasonChecklist list) {
