@@ -13,7 +13,9 @@ public final class Catalogue implements Serializable {
 
     private static final long serialVersionUID = 1L;
 
+    @SuppressWarnings("serial") // the lists of List.copyOf and List.of are serializable
     private final List<CatalogueItem> items;
+
     private final transient CatalogueNumbers numbers;
 
     private Catalogue(List<CatalogueItem> items) {

@@ -17,7 +17,9 @@ public final class MonteCarloResult implements Serializable {
 
     private static final long serialVersionUID = 1L;
 
+    @SuppressWarnings("serial") // the lists of List.copyOf and List.of are serializable
     private final List<ModelInput> inputs;
+
     private final long seed;
     private final int draws;
     private final TreeMap<String, Long> refusals;

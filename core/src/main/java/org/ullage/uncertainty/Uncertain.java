@@ -27,6 +27,8 @@ public final class Uncertain<Q extends Quantity<?, ?>> implements Serializable {
 
     private final Spread spread;
     private final String pattern;
+
+    @SuppressWarnings("serial") // the lists of List.copyOf and List.of are serializable
     private final List<Quantity<?, ?>> stated;
 
     private Uncertain(Spread spread, String pattern, Quantity<?, ?>... stated) {
