@@ -3,6 +3,7 @@ package org.ullage.selection;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.ullage.quantity.OutOfRangeException;
 
 /**
  * The exact search. It walks through the combinations without a superfluous vessel, the vessels of each from the one that counts with
@@ -12,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 final class BranchAndBound {
 
     private final List<Candidate> candidates;
+    /** Some seconds of search; an ordinary choice visits some tens. */
+    private static final long MOST_VISITED = 50_000_000;
+
     private final Scaled scaled;
     private final int most;
     private final boolean mixed;
@@ -27,6 +31,7 @@ final class BranchAndBound {
     private final long[][] sums;
     private final long[] loads;
     private final long[][] weighted;
+    private long visited;
 
     private BranchAndBound(Problem problem, int combinations) {
         most = problem.most();
@@ -98,6 +103,7 @@ final class BranchAndBound {
             if (scaled.volumes[i] * (left - 1) < rest || isTooDear(i, depth, rest) || isUsedUp(i, depth)) {
                 continue;
             }
+            requireWorthwhile();
             choose(i, depth);
             if (!isWithinLimits(depth + 1)) {
                 continue;
@@ -107,6 +113,17 @@ final class BranchAndBound {
             } else if (mayLeadToBetter(i, depth + 1, rest)) {
                 search(i, depth + 1, rest);
             }
+        }
+    }
+
+    /** Better no answer than none for hours, or one that is not the best. */
+    private void requireWorthwhile() {
+        if (++visited > MOST_VISITED) {
+            throw new OutOfRangeException(
+                    "search for the best vessels",
+                    "over " + MOST_VISITED + " combinations looked at",
+                    "decided by then",
+                    "leave out items that differ little, allow fewer vessels, or loosen the limit on footprint or load");
         }
     }
 

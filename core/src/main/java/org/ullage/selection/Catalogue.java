@@ -53,6 +53,7 @@ public final class Catalogue implements Serializable {
      *
      * @param job what is required, the limits and the order of objectives
      * @return a {@link Selection}, or a {@link Shortage} if no combination does
+     * @throws OutOfRangeException if the catalogue and limits are such that the search would go on for very long
      */
     public SelectionResult choose(SelectionJob job) {
         int[] best = BranchAndBound.best(Problem.of(this, job));

@@ -26,6 +26,7 @@ class EveryConstantHasASourceTest {
 
     /** Numbers about text or plain geometry, not about physics, each with the reason. */
     private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
+            Map.entry("BranchAndBound.MOST_VISITED", "bounds a search"),
             Map.entry("OperatingChart.STEPS", "points of a drawing"),
             Map.entry("DiagnosisReport.SHOWN", "lines of a table"),
             Map.entry("SwingModel.ROUNDS", "rounds of an iteration"),
