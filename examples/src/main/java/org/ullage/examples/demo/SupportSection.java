@@ -13,7 +13,7 @@ record SupportSection(VesselWeight weight, Bracket bracket, VesselRemoval remova
         page.valueHead();
         page.value("Weight empty", weight.empty());
         page.value("WEIGHT WATERLOGGED", weight.waterlogged());
-        page.value("Twice that, as UMC 1004.1 asks of the support", weight.twiceFilled());
+        page.value("Support for twice that, by UMC 1004.1", weight.twiceFilled());
         page.value("Moment on the wall", bracket.moment());
         page.value("Pull on each top anchor", bracket.tensionPerAnchor());
         page.value("of an allowable", bracket.strength().tension());
