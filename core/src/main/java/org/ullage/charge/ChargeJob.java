@@ -11,6 +11,7 @@ import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Volume;
+import org.ullage.vessel.GasLaw;
 import org.ullage.vessel.VesselKind;
 
 /**
@@ -67,13 +68,7 @@ public record ChargeJob(
                     "one with a gas charge",
                     "an open tank has no charge to set");
         }
-        if (nominal.si() <= 0) {
-            throw new OutOfRangeException(
-                    "nominal volume",
-                    nominal.textInBothSystems(),
-                    "above zero",
-                    "take it from the vessel's data plate");
-        }
+        GasLaw.requireNominal(nominal);
     }
 
     /**

@@ -7,6 +7,7 @@ import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
+import org.ullage.vessel.GasLaw;
 
 /**
  * A gas charge as a gauge shows it with the water side empty: it means nothing without the temperature of the gas and the pressure of
@@ -66,7 +67,7 @@ public record ChargeReading(GaugePressure pressure, Temperature gas, AbsolutePre
      * @return what the gauge shows then
      */
     public ChargeReading at(Temperature other) {
-        return of(AbsolutePressure.ofSi(absolute().si() * other.si() / gas.si()), other, atmosphere);
+        return of(GasLaw.chargeAt(absolute(), gas, other), other, atmosphere);
     }
 
     /**

@@ -42,13 +42,7 @@ public record VesselAcceptance(
      * @throws OutOfRangeException if the nominal volume is not above zero or the final pressure not above the cold one
      */
     public VesselAcceptance {
-        if (nominal.si() <= 0) {
-            throw new OutOfRangeException(
-                    "nominal volume",
-                    nominal.textInBothSystems(),
-                    "above zero",
-                    "take it from the vessel's data plate");
-        }
+        GasLaw.requireNominal(nominal);
         GasLaw.requireOrder(cold, cold, last);
     }
 

@@ -79,7 +79,7 @@ public final class PublishedLimits {
                     Verdict.TREAT,
                     "heating water with aluminium alloys, 2009 edition",
                     VDI_2035_2009),
-            strict(
+            strict(limit(
                     CONDUCTIVITY,
                     null,
                     100.0,
@@ -87,7 +87,7 @@ public final class PublishedLimits {
                     Set.of(GLYCOL),
                     Verdict.TREAT,
                     "low-salt operation",
-                    VDI_2035_2021),
+                    VDI_2035_2021)),
             limit(
                     CONDUCTIVITY,
                     100.0,
@@ -98,7 +98,7 @@ public final class PublishedLimits {
                     "saline operation",
                     VDI_2035_2021),
             limit(CONDUCTIVITY, null, 500.0, ANY, Set.of(GLYCOL), Verdict.WATCH, "alarm value", SWKI_97_1),
-            strict(
+            strict(limit(
                     OXYGEN,
                     null,
                     0.1,
@@ -106,8 +106,8 @@ public final class PublishedLimits {
                     Set.of(GLYCOL),
                     Verdict.TREAT,
                     "low-salt operation",
-                    VDI_2035_2021),
-            strict(
+                    VDI_2035_2021)),
+            strict(limit(
                     OXYGEN,
                     null,
                     0.02,
@@ -115,12 +115,13 @@ public final class PublishedLimits {
                     Set.of(GLYCOL),
                     Verdict.TREAT,
                     "saline operation",
-                    VDI_2035_2009),
+                    VDI_2035_2009)),
             limit(PH, 6.0, null, Set.of(GLYCOL), ANY, Verdict.REPLACE, "reinhibit or replace below", MO_405),
             limit(PH, 7.0, null, Set.of(GLYCOL), ANY, Verdict.REPLACE, "reinhibit or replace below", MO_405_6_1_5),
             limit(PH, 7.0, null, Set.of(GLYCOL), ANY, Verdict.REPLACE, "degraded: drain and replace below", MAGAZINE),
             limit(PH, 6.5, null, Set.of(GLYCOL), ANY, Verdict.REPLACE, "act below", TRADE_PAGE),
-            strict(PH, 8.0, null, Set.of(GLYCOL), ANY, Verdict.WATCH, "corrosion is likelier at or below", MAGAZINE),
+            strict(limit(
+                    PH, 8.0, null, Set.of(GLYCOL), ANY, Verdict.WATCH, "corrosion is likelier at or below", MAGAZINE)),
             limit(
                     RESERVE_ALKALINITY,
                     8.0,
@@ -191,15 +192,16 @@ public final class PublishedLimits {
     }
 
     /** A limit printed as "below" or "above". */
-    private static SampleLimit strict(
-            SampleQuantity quantity,
-            @Nullable Double least,
-            @Nullable Double most,
-            Set<LoopTrait> needs,
-            Set<LoopTrait> excludes,
-            Verdict outside,
-            String meaning,
-            Source source) {
-        return new SampleLimit(quantity, least, most, needs, excludes, true, outside, meaning, source);
+    private static SampleLimit strict(SampleLimit limit) {
+        return new SampleLimit(
+                limit.quantity(),
+                limit.least(),
+                limit.most(),
+                limit.needs(),
+                limit.excludes(),
+                true,
+                limit.outside(),
+                limit.meaning(),
+                limit.source());
     }
 }

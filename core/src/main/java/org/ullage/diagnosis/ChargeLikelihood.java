@@ -1,6 +1,8 @@
 package org.ullage.diagnosis;
 
 import org.ullage.provenance.Constant;
+import org.ullage.quantity.AbsolutePressure;
+import org.ullage.vessel.GasLaw;
 
 /**
  * How well each hypothesis explains the charge that was measured with the water side at zero pressure. Drained, the membrane gives way
@@ -12,8 +14,6 @@ final class ChargeLikelihood {
     /** Temperature of the shell against that of the gas, as a share of the absolute pressure. */
     private static final Constant SHELL = new Constant("u_shell", 0.01, "1", LikelihoodTable.SOURCE);
 
-    private static final Constant SURPRISE = new Constant("epsilon", 0.002, "1", LikelihoodTable.SOURCE);
-
     private final MeasuredCharge charge;
     private final double share;
     private final double deviation;
@@ -22,11 +22,10 @@ final class ChargeLikelihood {
     ChargeLikelihood(InstalledSystem system, MeasuredCharge charge) {
         double air = system.atmosphere().si();
         double wanted = system.charge().si() + air;
-        double measured = (charge.pressure().si() + air)
-                * InstalledSystem.CHARGED_AT.si()
-                / charge.gas().si();
+        AbsolutePressure measured = GasLaw.chargeAt(
+                charge.pressure().absolute(system.atmosphere()), charge.gas(), InstalledSystem.CHARGED_AT);
         this.charge = charge;
-        this.share = measured / wanted;
+        this.share = measured.si() / wanted;
         this.least = least(system);
         this.deviation = Math.hypot(Densities.standard(charge.error().si()) / wanted, SHELL.value() * share);
     }
@@ -50,7 +49,7 @@ final class ChargeLikelihood {
                 density += gas[i] * Densities.normal(share, Math.max(least, GasPrior.share(i)), deviation);
             }
         }
-        return (1 - SURPRISE.value()) * density + SURPRISE.value();
+        return (1 - LikelihoodTable.SURPRISE.value()) * density + LikelihoodTable.SURPRISE.value();
     }
 
     String words() {

@@ -3,6 +3,7 @@ package org.ullage.diagnosis;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
+import org.ullage.operation.GasCushion;
 import org.ullage.operation.Reading;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
@@ -57,7 +58,7 @@ public record GasLeft(
         if (second <= first || expansion <= 0) {
             return Optional.empty();
         }
-        double gas = expansion / (1 / first - 1 / second);
+        double gas = first * GasCushion.gas(expansion, first, second);
         double charge = gas / system.nominal().si();
         double deviation = charge * relative(model, system, evidence, first, second, expansion);
         return Optional.of(new GasLeft(

@@ -1,29 +1,29 @@
 package org.ullage.diagnosis;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import org.ullage.provenance.CitedTable;
+import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 
 /** The judgements behind a diagnosis: how often a hypothesis is true, and how often a sign is found where it is. */
 final class LikelihoodTable {
 
-    static final Source SOURCE = Source.commonPractice(
-            "judgement of this library: sign-likelihoods.tsv; no statistics of faults were found in print");
-
     private static final String RESOURCE = "sign-likelihoods.tsv";
+
+    private static final CitedTable TABLE = CitedTable.read(LikelihoodTable.class, RESOURCE);
+
+    /** What stands behind every figure of the table, and behind the bounds that go with it. */
+    static final Source SOURCE = TABLE.source("j");
 
     private static final String PRIOR = "PRIOR";
 
-    private static final Map<String, Map<Hypothesis, Double>> ROWS = read();
+    /** No clue may rule a hypothesis out for good: this much of each is left to what nobody thought of. */
+    static final Constant SURPRISE = new Constant("epsilon", 0.002, "1", SOURCE);
+
+    private static final Map<String, Map<Hypothesis, Double>> ROWS = rows();
 
     private LikelihoodTable() {}
 
@@ -54,31 +54,19 @@ final class LikelihoodTable {
         return number;
     }
 
-    private static Map<String, Map<Hypothesis, Double>> read() {
-        try (InputStream stream = LikelihoodTable.class.getResourceAsStream(RESOURCE)) {
-            if (stream == null) {
-                throw new IllegalStateException("the core jar is incomplete: it lacks " + RESOURCE);
-            }
-            return rows(new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))
-                    .lines()
-                    .filter(line -> !line.startsWith("#"))
-                    .map(line -> List.of(line.split("\t", -1)))
-                    .toList());
-        } catch (IOException e) {
-            throw new UncheckedIOException("cannot read " + RESOURCE, e);
-        }
-    }
-
-    private static Map<String, Map<Hypothesis, Double>> rows(List<List<String>> lines) {
-        List<Hypothesis> columns =
-                lines.get(0).stream().skip(1).map(Hypothesis::valueOf).toList();
+    private static Map<String, Map<Hypothesis, Double>> rows() {
         Map<String, Map<Hypothesis, Double>> rows = new HashMap<>();
-        for (List<String> cells : lines.subList(1, lines.size())) {
+        for (Map<String, String> cells : TABLE.rows()) {
             Map<Hypothesis, Double> row = new EnumMap<>(Hypothesis.class);
-            for (int i = 0; i < columns.size(); i++) {
-                row.put(columns.get(i), Double.valueOf(cells.get(i + 1)));
+            String sign = "";
+            for (Map.Entry<String, String> cell : cells.entrySet()) {
+                if (cell.getKey().equals("sign")) {
+                    sign = cell.getValue();
+                } else {
+                    row.put(Hypothesis.valueOf(cell.getKey()), Double.valueOf(cell.getValue()));
+                }
             }
-            rows.put(cells.get(0), row);
+            rows.put(sign, row);
         }
         return rows;
     }

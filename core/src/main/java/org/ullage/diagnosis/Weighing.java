@@ -12,9 +12,6 @@ import org.ullage.quantity.UnitSystem;
 /** Weighs the hypotheses: prior times the likelihood of every clue, by Bayes' rule, the clues taken as independent. */
 final class Weighing {
 
-    /** No clue may rule a hypothesis out for good: this much of each is left to what nobody thought of. */
-    private static final Constant SURPRISE = new Constant("epsilon", 0.002, "1", LikelihoodTable.SOURCE);
-
     /** A temperature outside the design range is the loop's own fault far more often than that of the readings. */
     private static final Constant STRAY = new Constant("stray", 0.05, "1", LikelihoodTable.SOURCE);
 
@@ -112,8 +109,8 @@ final class Weighing {
 
     /** Densities are per pascal; a surprise may be anywhere up to the relief setting. */
     private double withSurprise(double density) {
-        return (1 - SURPRISE.value()) * density
-                + SURPRISE.value() / system.relief().setting().si();
+        return (1 - LikelihoodTable.SURPRISE.value()) * density
+                + LikelihoodTable.SURPRISE.value() / system.relief().setting().si();
     }
 
     private void addCharge() {

@@ -2,6 +2,7 @@ package org.ullage.loop;
 
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ullage.provenance.CitedTable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Volume;
 
@@ -15,7 +16,7 @@ import org.ullage.quantity.Volume;
  */
 record ContentsRule(String what, String per, VolumeRange each, Source source) {
 
-    private static final Map<String, ContentsRule> ALL = read(CitedTable.read("contents-rules.tsv"));
+    private static final Map<String, ContentsRule> ALL = read(CitedTable.read(Loop.class, "contents-rules.tsv"));
 
     private static Map<String, ContentsRule> read(CitedTable table) {
         return table.rows().stream()

@@ -3,6 +3,7 @@ package org.ullage.loop;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.ullage.provenance.CitedTable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Power;
@@ -53,7 +54,7 @@ public enum EmitterType {
     /** Holds the rules, so that they are read when the first is asked for. */
     private static final class Rules {
 
-        private static final CitedTable TABLE = CitedTable.read("contents-whole-system.tsv");
+        private static final CitedTable TABLE = CitedTable.read(Loop.class, "contents-whole-system.tsv");
 
         /** How far one rule may be from another for the same thing, either way. */
         private static final double BAND = Math.sqrt(highest(of(NOT_KNOWN)) / lowest(of(NOT_KNOWN)));

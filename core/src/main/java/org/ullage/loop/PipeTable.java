@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.ullage.provenance.CitedTable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
@@ -31,7 +32,7 @@ final class PipeTable {
 
     PipeTable(PipeStandard standard, String file, String series) {
         this.standard = standard;
-        this.table = CitedTable.read(file);
+        this.table = CitedTable.read(Loop.class, file);
         boolean inches = table.header("Sizes").equals("inch");
         for (Map<String, String> row : table.rows()) {
             if (row.getOrDefault("series", "").equals(series)) {

@@ -2,6 +2,7 @@ package org.ullage.loop;
 
 import java.util.List;
 import java.util.Map;
+import org.ullage.provenance.CitedTable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Power;
@@ -14,7 +15,7 @@ import org.ullage.quantity.Units;
  */
 public final class RadiatorEmission {
 
-    private static final List<Row> ROWS = read(CitedTable.read("radiator-emission.tsv"));
+    private static final List<Row> ROWS = read(CitedTable.read(Loop.class, "radiator-emission.tsv"));
 
     private RadiatorEmission() {}
 

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ullage.provenance.CitedTable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
@@ -21,7 +22,7 @@ import org.ullage.quantity.Units;
 public record RadiatorSection(String type, Length height, double squareFeetEdr, Radiator radiator, Source source)
         implements Serializable {
 
-    private static final List<RadiatorSection> ALL = read(CitedTable.read("radiator-edr.tsv"));
+    private static final List<RadiatorSection> ALL = read(CitedTable.read(Loop.class, "radiator-edr.tsv"));
 
     private static List<RadiatorSection> read(CitedTable table) {
         return table.rows().stream().map(row -> section(row, table)).toList();

@@ -5,6 +5,7 @@ import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Volume;
+import org.ullage.vessel.GasLaw;
 
 /**
  * A vessel that is known to be in order: its membrane holds and its charge was checked. Several vessels of one charge count as one
@@ -25,13 +26,7 @@ public record SoundVessel(Volume nominal, GaugePressure charge, AbsolutePressure
      * @throws OutOfRangeException if the nominal volume is zero or negative
      */
     public SoundVessel {
-        if (nominal.si() <= 0) {
-            throw new OutOfRangeException(
-                    "nominal volume",
-                    nominal.textInBothSystems(),
-                    "above zero",
-                    "take it from the vessel's data plate");
-        }
+        GasLaw.requireNominal(nominal);
     }
 
     /** The charge counted from vacuum. */

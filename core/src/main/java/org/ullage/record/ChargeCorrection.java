@@ -5,6 +5,7 @@ import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
+import org.ullage.vessel.GasLaw;
 import org.ullage.vessel.GasTemperatures;
 
 /**
@@ -40,6 +41,6 @@ public final class ChargeCorrection {
 
     static AbsolutePressure absolute(
             GaugePressure charge, Temperature read, Temperature wanted, AbsolutePressure ambient) {
-        return AbsolutePressure.ofSi(charge.absolute(ambient).si() * (wanted.si() / read.si()));
+        return GasLaw.chargeAt(charge.absolute(ambient), read, wanted);
     }
 }

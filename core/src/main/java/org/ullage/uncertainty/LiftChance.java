@@ -9,6 +9,7 @@ import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
+import org.ullage.vessel.GasLaw;
 import org.ullage.vessel.VesselKind;
 import org.ullage.workings.Caution;
 
@@ -26,13 +27,7 @@ public record LiftChance(SizingUncertainty question, Sizing centre, Volume nomin
         implements Serializable {
 
     static LiftChance of(SizingUncertainty question, Sizing centre, Volume nominal, int draws, long seed) {
-        if (nominal.si() <= 0) {
-            throw new OutOfRangeException(
-                    "nominal volume",
-                    nominal.textInBothSystems(),
-                    "above zero",
-                    "take it from the vessel's data plate");
-        }
+        GasLaw.requireNominal(nominal);
         VesselKind kind = centre.job().vessel().kind();
         if (kind == VesselKind.OPEN) {
             throw new OutOfRangeException("vessel kind", kind.word(), "a closed vessel", "an open tank has no valve");

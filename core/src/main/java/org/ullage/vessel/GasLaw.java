@@ -3,6 +3,7 @@ package org.ullage.vessel;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Volume;
 
 /**
@@ -141,6 +142,34 @@ public final class GasLaw {
     public static Volume waterInVessel(Volume nominal, AbsolutePressure charge, AbsolutePressure pressure) {
         requireNotNegative("nominal volume", nominal);
         return Volume.ofSi(nominal.si() * waterShare(charge.si(), pressure.si()));
+    }
+
+    /**
+     * The charge of an empty vessel at another temperature of its gas, which keeps its volume: p_2 = p_1 T_2 / T_1.
+     *
+     * @param charge p_1
+     * @param from T_1, temperature of the gas at which the charge is known
+     * @param to T_2, temperature of the gas at which it is wanted
+     * @return p_2
+     */
+    public static AbsolutePressure chargeAt(AbsolutePressure charge, Temperature from, Temperature to) {
+        return AbsolutePressure.ofSi(charge.si() * to.si() / from.si());
+    }
+
+    /**
+     * Refuses a vessel without volume.
+     *
+     * @param nominal nominal volume
+     * @throws OutOfRangeException if it is not above zero
+     */
+    public static void requireNominal(Volume nominal) {
+        if (nominal.si() <= 0) {
+            throw new OutOfRangeException(
+                    "nominal volume",
+                    nominal.textInBothSystems(),
+                    "above zero",
+                    "take it from the vessel's data plate");
+        }
     }
 
     /**

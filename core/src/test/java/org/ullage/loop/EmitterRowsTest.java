@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ullage.provenance.CitedTable;
 import org.ullage.quantity.Area;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.Power;
@@ -90,7 +91,7 @@ class EmitterRowsTest {
 
     static Stream<Map<String, String>> rows() {
         // the open tank of 1907 is no part of a closed loop
-        return CitedTable.read("expected-emitters.tsv").rows().stream()
+        return CitedTable.read(Loop.class, "expected-emitters.tsv").rows().stream()
                 .filter(row -> !row.get("item").startsWith("1907 rule"));
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ullage.provenance.CitedTable;
 import org.ullage.provenance.Provenance;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
@@ -19,7 +20,7 @@ import org.ullage.quantity.OutOfRangeException;
 class PipeStandardTest {
 
     static Stream<Map<String, String>> citedRows() {
-        return CitedTable.read("expected-pipes.tsv").rows().stream();
+        return CitedTable.read(Loop.class, "expected-pipes.tsv").rows().stream();
     }
 
     @ParameterizedTest

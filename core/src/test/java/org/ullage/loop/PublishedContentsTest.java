@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ullage.provenance.CitedTable;
 import org.ullage.quantity.Units;
 
 /** Contents from outside diameter and wall against contents in print, with the slips of the print. */
@@ -18,7 +19,7 @@ class PublishedContentsTest {
     private static final double ONE_PERCENT = 0.01;
 
     static Stream<Map<String, String>> printed() {
-        return CitedTable.read("expected-published-contents.tsv").rows().stream();
+        return CitedTable.read(Loop.class, "expected-published-contents.tsv").rows().stream();
     }
 
     @ParameterizedTest

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.ullage.provenance.CitedTable;
 import org.ullage.provenance.Provenance;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
@@ -22,11 +23,11 @@ import org.ullage.quantity.Units;
 class RadiatorTest {
 
     static Stream<Map<String, String>> sections() {
-        return CitedTable.read("expected-radiator-edr.tsv").rows().stream();
+        return CitedTable.read(Loop.class, "expected-radiator-edr.tsv").rows().stream();
     }
 
     static Stream<Map<String, String>> emissions() {
-        return CitedTable.read("expected-radiator-emission.tsv").rows().stream();
+        return CitedTable.read(Loop.class, "expected-radiator-emission.tsv").rows().stream();
     }
 
     private static Length inches(double number) {

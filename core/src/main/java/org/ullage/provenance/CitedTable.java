@@ -1,4 +1,4 @@
-package org.ullage.loop;
+package org.ullage.provenance;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -11,14 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.ullage.provenance.Provenance;
-import org.ullage.provenance.Source;
 
 /**
- * A cited table of this package: header lines {@code # Key: value}, one line of column names, then tab-separated rows. A header
+ * A table that stands with its sources in a resource file beside a class of this library: header lines {@code # Key: value}, one line of column names, then tab-separated rows. A header
  * {@code # Mark x: PROVENANCE | document | place | reading} is the source of every row whose mark is x. Immutable.
  */
-final class CitedTable {
+public final class CitedTable {
 
     private static final Pattern HEADER = Pattern.compile("# ([^:]+): (.*)");
 
@@ -34,8 +32,16 @@ final class CitedTable {
         this.rows = rows;
     }
 
-    static CitedTable read(String name) {
-        try (InputStream stream = CitedTable.class.getResourceAsStream(name)) {
+    /**
+     * Reads a table.
+     *
+     * @param beside a class of the package it stands in
+     * @param name its file name
+     * @return the table
+     * @throws IllegalStateException if the jar lacks it
+     */
+    public static CitedTable read(Class<?> beside, String name) {
+        try (InputStream stream = beside.getResourceAsStream(name)) {
             if (stream == null) {
                 throw new IllegalStateException("the core jar is incomplete: it lacks " + name);
             }
@@ -79,13 +85,23 @@ final class CitedTable {
         return row;
     }
 
-    /** The rows in their order, each a map from column name to cell. */
-    List<Map<String, String>> rows() {
+    /**
+     * The rows in their order.
+     *
+     * @return each a map from column name to cell
+     */
+    public List<Map<String, String>> rows() {
         return rows;
     }
 
-    /** The value of a header line. */
-    String header(String key) {
+    /**
+     * The value of a header line.
+     *
+     * @param key what stands before its colon
+     * @return what stands behind
+     * @throws IllegalStateException if there is none
+     */
+    public String header(String key) {
         String value = header.get(key);
         if (value == null) {
             throw new IllegalStateException("the core jar is damaged: " + name + " lacks the header " + key);
@@ -93,8 +109,14 @@ final class CitedTable {
         return value;
     }
 
-    /** The source behind a mark. */
-    Source source(String mark) {
+    /**
+     * The source behind a mark.
+     *
+     * @param mark as it stands in the rows
+     * @return the source
+     * @throws IllegalStateException if the header does not explain the mark
+     */
+    public Source source(String mark) {
         // an empty place and reading may be left out
         String[] parts = BAR.split(header("Mark " + mark) + " |  | ", -1);
         return new Source(Provenance.valueOf(parts[0]), parts[1], parts[2], parts[3]);
