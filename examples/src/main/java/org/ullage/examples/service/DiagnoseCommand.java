@@ -19,11 +19,11 @@ import org.ullage.examples.command.GaugeArguments;
 import org.ullage.examples.command.LoopArguments;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.size.FoundLoop;
+import org.ullage.operation.Reading;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Temperature;
 import org.ullage.report.Chart;
 import org.ullage.report.DiagnosisReport;
-import org.ullage.report.OperatingChart;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -88,13 +88,13 @@ public final class DiagnoseCommand extends AnswerCommand {
 
     @Override
     protected void answer(PrintWriter out) throws BadFileException {
-        FoundLoop line = loop.find(in);
-        Diagnosis diagnosis = Diagnosis.of(installed.system(line), evidence());
+        Installed system = installed.on(loop.find(in));
+        FoundLoop line = system.line();
+        Diagnosis diagnosis = Diagnosis.of(installed.system(system), evidence());
         if (html != null) {
+            Chart chart = system.chart().with(readings(diagnosis)).build();
             PageFile.write(
-                    html,
-                    DiagnosisReport.of(diagnosis, chart(line, diagnosis), line.system())
-                            .html());
+                    html, DiagnosisReport.of(diagnosis, chart, line.system()).html());
         }
         if (csv) {
             Csv.print(out, rows(line.id(), diagnosis));
@@ -102,6 +102,12 @@ public final class DiagnoseCommand extends AnswerCommand {
             out.print(diagnosis.text(line.system()));
             out.println(CARE);
         }
+    }
+
+    private static List<Reading> readings(Diagnosis diagnosis) {
+        return List.of(
+                diagnosis.evidence().cold().reading(),
+                diagnosis.evidence().hot().reading());
     }
 
     private Evidence evidence() {
@@ -118,16 +124,6 @@ public final class DiagnoseCommand extends AnswerCommand {
         }
         return evidence.with(
                 new MeasuredCharge(measured, measuredAt, gauge.gauge().errorAt(measured)));
-    }
-
-    private Chart chart(FoundLoop line, Diagnosis diagnosis) {
-        return OperatingChart.of(installed.curve(line), installed.coldest(line), installed.hottest(line), line.system())
-                .with(installed.band(line))
-                .with(installed.valve(line))
-                .with(List.of(
-                        diagnosis.evidence().cold().reading(),
-                        diagnosis.evidence().hot().reading()))
-                .build();
     }
 
     private static Sign sign(String word) {

@@ -9,16 +9,14 @@ import org.ullage.examples.command.AnswerCommand;
 import org.ullage.examples.command.Csv;
 import org.ullage.examples.command.LoopArguments;
 import org.ullage.examples.file.BadFileException;
-import org.ullage.examples.size.FoundLoop;
 import org.ullage.operation.OperatingBand;
 import org.ullage.operation.OperatingCurve;
 import org.ullage.operation.OperatingPoint;
 import org.ullage.operation.ReliefOutlook;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
+import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
-import org.ullage.report.Chart;
-import org.ullage.report.OperatingChart;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,30 +60,25 @@ public final class PlotCommand extends AnswerCommand {
 
     @Override
     protected void answer(PrintWriter out) throws BadFileException {
-        FoundLoop line = loop.find(in);
+        Installed system = installed.on(loop.find(in));
         if (svg != null) {
-            PageFile.write(svg, chart(line).svg());
+            PageFile.write(svg, system.chart().build().svg());
         }
-        OperatingCurve curve = installed.curve(line);
-        List<OperatingPoint> points = curve.sample(installed.coldest(line), installed.hottest(line), STEPS);
+        OperatingCurve curve = system.curve();
+        UnitSystem units = system.line().system();
+        Temperature coldest = system.coldest();
+        Temperature hottest = system.hottest();
+        List<OperatingPoint> points = curve.sample(coldest, hottest, STEPS);
         if (csv) {
-            Csv.print(out, rows(points, installed.band(line), line.system()));
+            Csv.print(out, rows(points, system.band(), units));
             return;
         }
-        UnitSystem system = line.system();
-        out.println(curve.inUse().text(system));
-        points.forEach(point -> out.println(point.text(system)));
-        out.print(installed.band(line).text(installed.coldest(line), installed.hottest(line), system));
-        out.println(new ReliefOutlook(curve, installed.valve(line), Length.metres(0)).text(system));
+        out.println(curve.inUse().text(units));
+        points.forEach(point -> out.println(point.text(units)));
+        out.print(system.band().text(coldest, hottest, units));
+        out.println(new ReliefOutlook(curve, system.valve(), Length.metres(0)).text(units));
         curve.cautions().forEach(caution -> out.println("! " + caution.text()));
         out.println(CARE);
-    }
-
-    private Chart chart(FoundLoop line) {
-        return OperatingChart.of(installed.curve(line), installed.coldest(line), installed.hottest(line), line.system())
-                .with(installed.band(line))
-                .with(installed.valve(line))
-                .build();
     }
 
     private static List<List<String>> rows(List<OperatingPoint> points, OperatingBand band, UnitSystem system) {
