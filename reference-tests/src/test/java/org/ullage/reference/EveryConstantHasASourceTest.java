@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** No number in core or fluids that is not plain arithmetic stands without its source; nor does a table in a file. */
 class EveryConstantHasASourceTest {
 
-    private static final List<Path> MODULES = List.of(Path.of("..", "core"), Path.of("..", "fluids"));
+    private static final List<Path> MODULES =
+            List.of(Path.of("..", "core"), Path.of("..", "fluids"), Path.of("..", "service"));
 
     /** Describes the form of a file and holds no data; JSON has no comments for a header. */
     private static final String SCHEMA_ENDING = ".schema.json";

@@ -45,8 +45,10 @@ class WithoutJacksonTest {
             """;
 
     private static final URL CORE = place(Quantity.class);
+    private static final URL SERVICE = place(ServiceBook.class);
     private static final URL MATH = place(TDistribution.class);
-    private static final String CLASS_PATH = path(CORE) + File.pathSeparator + path(MATH);
+    private static final String CLASS_PATH =
+            path(CORE) + File.pathSeparator + path(SERVICE) + File.pathSeparator + path(MATH);
 
     @Test
     void compilesAndRuns(@TempDir Path classes) throws Exception {
@@ -58,7 +60,7 @@ class WithoutJacksonTest {
                 .call();
         assertThat(said.toString()).isEmpty();
         assertThat(compiled).isTrue();
-        URL[] path = {CORE, MATH, classes.toUri().toURL()};
+        URL[] path = {CORE, SERVICE, MATH, classes.toUri().toURL()};
         try (URLClassLoader loader = new URLClassLoader(path, ClassLoader.getPlatformClassLoader())) {
             assertThatThrownBy(() -> loader.loadClass("com.fasterxml.jackson.annotation.JsonValue"))
                     .isInstanceOf(ClassNotFoundException.class);
