@@ -70,6 +70,18 @@ public final class Question {
         return new Question(asked, map);
     }
 
+    /** The same question with one input left out. */
+    Question without(Input input) {
+        Map<Input, String> map = new EnumMap<>(inputs);
+        map.remove(input);
+        return new Question(asked, map);
+    }
+
+    /** Something else asked, with the same inputs. */
+    Question asking(Asked other) {
+        return new Question(other, inputs);
+    }
+
     /**
      * What is asked for.
      *
