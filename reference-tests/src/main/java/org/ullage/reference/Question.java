@@ -1,5 +1,6 @@
 package org.ullage.reference;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Function;
@@ -236,6 +237,11 @@ public final class Question {
     @Override
     public String toString() {
         return asked.words() + ": " + inputsText();
+    }
+
+    /** The inputs as they are written, in the order of {@link Input}. */
+    Map<Input, String> inputs() {
+        return Collections.unmodifiableMap(inputs);
     }
 
     String inputsText() {

@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param result the answer
  * @param size of the error that the mistake makes, as a step of a logarithmic scale: errors of one step cannot be told apart
  * @param agrees whether the answer is the mistake's
- * @param chance of agreeing if the answer were anywhere between the right one and as far beyond the mistake's
+ * @param chance of agreeing as closely if the answer were anywhere between the right one and as far beyond the mistake's
  */
 record Sign(CaseResult result, long size, boolean agrees, double chance) {
 
@@ -31,8 +31,9 @@ record Sign(CaseResult result, long size, boolean agrees, double chance) {
 
     private static Sign compare(CaseResult result, Target target, double wrong, double computed) {
         double error = Math.abs(wrong - target.si());
-        double window = Math.max(target.toleranceSi(), CLOSE * error);
+        double beside = Math.abs(computed - wrong);
         long size = Math.round(Math.log(error / Math.abs(target.si())) / CLOSE);
-        return new Sign(result, size, Math.abs(computed - wrong) <= window, window / error);
+        boolean agrees = beside <= Math.max(target.toleranceSi(), CLOSE * error);
+        return new Sign(result, size, agrees, Math.max(target.toleranceSi(), beside) / error);
     }
 }
