@@ -21,7 +21,9 @@ public enum KnownMistake implements ImplementationUnderTest {
     /** The pipe does not grow. */
     PIPE_TERM_LOST("loses the pipe term", MistakenAnswers::inRigidPipe),
     /** Degrees Fahrenheit meet a coefficient per kelvin. */
-    FAHRENHEIT_RISE("lets the pipe grow by degrees Fahrenheit with a coefficient per kelvin", MistakenAnswers::pipeByFahrenheit),
+    FAHRENHEIT_RISE(
+            "lets the pipe grow by degrees Fahrenheit with a coefficient per kelvin",
+            MistakenAnswers::pipeByFahrenheit),
     /** More glycol than was meant. */
     GLYCOL_BY_VOLUME("takes mass percent of glycol for volume percent", MistakenAnswers::glycolByVolume),
     /** Cold and hot density change places in the quotient. */

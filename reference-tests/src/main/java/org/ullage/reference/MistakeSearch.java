@@ -46,7 +46,8 @@ public final class MistakeSearch {
         }
         List<Suspicion> all = mistakes.stream()
                 .flatMap(mistake -> suspicion(mistake, report).stream())
-                .sorted(Comparator.comparingInt(suspicion -> -suspicion.agreeing().size()))
+                .sorted(Comparator.comparingInt(
+                        suspicion -> -suspicion.agreeing().size()))
                 .toList();
         return all.stream()
                 .filter(each -> all.stream().noneMatch(other -> explainsMore(other, each)))
@@ -73,7 +74,8 @@ public final class MistakeSearch {
 
     /** Agreements of one size count once: the row of a table that weighs most says as much as all that are made with the same factor. */
     private static boolean isNoChance(List<Sign> agreeing) {
-        Map<Long, Double> chanceBySize = agreeing.stream().collect(Collectors.toMap(Sign::size, Sign::chance, Math::min));
+        Map<Long, Double> chanceBySize =
+                agreeing.stream().collect(Collectors.toMap(Sign::size, Sign::chance, Math::min));
         return chanceBySize.size() >= LEAST_SIZES
                 && chanceBySize.values().stream().reduce(1.0, (a, b) -> a * b) <= CHANCE;
     }

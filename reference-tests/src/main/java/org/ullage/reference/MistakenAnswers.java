@@ -33,9 +33,11 @@ final class MistakenAnswers {
                 default -> Optional.empty();
             };
         }
-        return resized(question, sizing -> sizing.requiredVolume().si()
-                * pressureFactor(sizing, 0)
-                / pressureFactor(sizing, sizing.atmosphere().si()));
+        return resized(
+                question,
+                sizing -> sizing.requiredVolume().si()
+                        * pressureFactor(sizing, 0)
+                        / pressureFactor(sizing, sizing.atmosphere().si()));
     }
 
     /** Vessel for each volume of water, pressures counted from a zero so far below the air. */
@@ -50,16 +52,20 @@ final class MistakenAnswers {
     }
 
     static Optional<Answer> chargeByGaugePressure(Question question) {
-        return chargeReading(question, set -> set
-                * question.temperature(Input.GAS_TEMPERATURE).si()
-                / question.temperature(Input.CHARGED_AT).si());
+        return chargeReading(
+                question,
+                set -> set
+                        * question.temperature(Input.GAS_TEMPERATURE).si()
+                        / question.temperature(Input.CHARGED_AT).si());
     }
 
     static Optional<Answer> chargeByCelsius(Question question) {
-        return chargeReading(question, set -> (set + question.atmosphere().si())
-                        * question.temperature(Input.GAS_TEMPERATURE).in(Units.CELSIUS)
-                        / question.temperature(Input.CHARGED_AT).in(Units.CELSIUS)
-                - question.atmosphere().si());
+        return chargeReading(
+                question,
+                set -> (set + question.atmosphere().si())
+                                * question.temperature(Input.GAS_TEMPERATURE).in(Units.CELSIUS)
+                                / question.temperature(Input.CHARGED_AT).in(Units.CELSIUS)
+                        - question.atmosphere().si());
     }
 
     private static Optional<Answer> chargeReading(Question question, DoubleUnaryOperator gaugeOfGauge) {
@@ -112,15 +118,19 @@ final class MistakenAnswers {
             double water = question.volume(Input.WATER).si();
             return right(question).map(answer -> answer.withSi(water * water / answer.si()));
         }
-        return resized(question, sizing -> Math.pow(sizing.acceptanceVolume().si(), 2)
-                / sizing.requiredVolume().si());
+        return resized(
+                question,
+                sizing -> Math.pow(sizing.acceptanceVolume().si(), 2)
+                        / sizing.requiredVolume().si());
     }
 
     static Optional<Answer> withoutReserve(Question question) {
-        return resized(question, sizing -> sizing.requiredVolume().si()
-                * (1
-                        - sizing.reserveVolume().si()
-                                / sizing.acceptanceVolume().si()));
+        return resized(
+                question,
+                sizing -> sizing.requiredVolume().si()
+                        * (1
+                                - sizing.reserveVolume().si()
+                                        / sizing.acceptanceVolume().si()));
     }
 
     static Optional<Answer> finalAtTheValve(Question question) {
@@ -163,7 +173,8 @@ final class MistakenAnswers {
     private static Optional<Answer> resized(Question question, ToDoubleFunction<Sizing> cubicMetres) {
         boolean underPressure = question.has(Input.COLD_PRESSURE) || question.has(Input.STATIC_HEAD);
         return question.has(Input.METHOD) && question.asked() == Asked.REQUIRED_VOLUME && underPressure
-                ? MethodAnswers.sizing(question).map(sizing -> Answer.of(Volume.ofSi(cubicMetres.applyAsDouble(sizing))))
+                ? MethodAnswers.sizing(question)
+                        .map(sizing -> Answer.of(Volume.ofSi(cubicMetres.applyAsDouble(sizing))))
                 : Optional.empty();
     }
 }

@@ -44,9 +44,9 @@ public final class SuiteJson {
         suite.put("version", ReferenceSuite.version());
         cases.forEach(each -> suite.withArray("cases").add(node(each)));
         ObjectNode units = suite.putObject("units");
-        UnitTable.of(cases).forEach((unit, line) -> units.putObject(unit)
-                .put("factor", line.factor())
-                .put("offset", line.offset()));
+        UnitTable.of(cases)
+                .forEach((unit, line) ->
+                        units.putObject(unit).put("factor", line.factor()).put("offset", line.offset()));
         return suite.toPrettyString() + "\n";
     }
 

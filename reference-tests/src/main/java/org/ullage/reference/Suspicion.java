@@ -29,7 +29,7 @@ public record Suspicion(KnownMistake mistake, List<CaseResult> agreeing, int sho
      */
     @Override
     public String toString() {
-        return "your answers agree with those of an implementation that " + mistake + ": " + agreeing.size() + " of the " + shown
-                + " where that shows";
+        return "your answers agree with those of an implementation that " + mistake + ": " + agreeing.size()
+                + " of the " + shown + " where that shows";
     }
 }

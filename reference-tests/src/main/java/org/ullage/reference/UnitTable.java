@@ -41,9 +41,7 @@ final class UnitTable {
     }
 
     private static Optional<Line> line(String unit) {
-        return READERS.stream()
-                .flatMap(reader -> line(unit, reader).stream())
-                .findFirst();
+        return READERS.stream().flatMap(reader -> line(unit, reader).stream()).findFirst();
     }
 
     private static Optional<Line> line(String unit, Function<String, Double> reader) {

@@ -37,22 +37,21 @@ class MistakeSearchTest {
 
     @Test
     void nobodyIsAccusedFalsely() {
-        assertThat(MistakeTrial.BLAMELESS).allSatisfy(trial -> assertThat(trial.named())
-                .as(trial.wrong())
-                .allSatisfy(names -> assertThat(names).isEmpty()));
-        assertThat(MistakeTrial.SEEDED).allSatisfy(trial -> assertThat(trial.unlisted())
-                .as("%s, which the search does not know", trial.wrong())
-                .allSatisfy(names -> assertThat(names).isEmpty()));
+        assertThat(MistakeTrial.BLAMELESS)
+                .allSatisfy(trial -> assertThat(trial.named())
+                        .as(trial.wrong())
+                        .allSatisfy(names -> assertThat(names).isEmpty()));
+        assertThat(MistakeTrial.SEEDED)
+                .allSatisfy(trial -> assertThat(trial.unlisted())
+                        .as("%s, which the search does not know", trial.wrong())
+                        .allSatisfy(names -> assertThat(names).isEmpty()));
     }
 
     @Test
     void noMistakeIsTakenForAnother() {
-        for (KnownMistake mistake : KnownMistake.values()) {
-            MistakeTrial trial = MistakeTrial.SEEDED.get(mistake.ordinal());
-            assertThat(trial.named())
-                    .as(trial.wrong())
-                    .allSatisfy(names -> assertThat(names).isSubsetOf(List.of(mistake)));
-        }
+        MistakeTrial.SEEDED.forEach((mistake, trial) -> assertThat(trial.named())
+                .as(trial.wrong())
+                .allSatisfy(names -> assertThat(names).isSubsetOf(List.of(mistake))));
     }
 
     @Test

@@ -1,7 +1,9 @@
 package org.ullage.reference;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
@@ -30,9 +32,7 @@ record MistakeTrial(String wrong, int failures, List<List<KnownMistake>> named, 
     /** One for all trials: what a mistake answers is worked out once. */
     private static final MistakeSearch SEARCH = new MistakeSearch();
 
-    static final List<MistakeTrial> SEEDED = ALL.stream()
-            .map(mistake -> of(mistake.toString(), mistake, OwnError.ROUNDED_OFF, without(mistake)))
-            .toList();
+    static final Map<KnownMistake, MistakeTrial> SEEDED = seeded();
 
     static final List<MistakeTrial> BLAMELESS = Arrays.stream(OwnError.values())
             .map(error -> of(
@@ -42,6 +42,13 @@ record MistakeTrial(String wrong, int failures, List<List<KnownMistake>> named, 
                     ALL))
             .toList();
 
+    private static Map<KnownMistake, MistakeTrial> seeded() {
+        Map<KnownMistake, MistakeTrial> trials = new EnumMap<>(KnownMistake.class);
+        ALL.forEach(mistake ->
+                trials.put(mistake, of(mistake.toString(), mistake, OwnError.ROUNDED_OFF, without(mistake))));
+        return trials;
+    }
+
     private static List<KnownMistake> without(KnownMistake mistake) {
         return ALL.stream().filter(other -> other != mistake).toList();
     }
@@ -50,8 +57,9 @@ record MistakeTrial(String wrong, int failures, List<List<KnownMistake>> named, 
             String wrong, ImplementationUnderTest implementation, OwnError error, List<KnownMistake> others) {
         Random random = new Random(SEED);
         ReferenceReport right = ReferenceRun.of(implementation, CASES);
-        ReferenceReport whole = new ReferenceReport(
-                right.results().stream().map(result -> off(result, error.figure(random))).toList());
+        ReferenceReport whole = new ReferenceReport(right.results().stream()
+                .map(result -> off(result, error.figure(random)))
+                .toList());
         List<ReferenceReport> parts = Stream.generate(() -> part(right, error.figure(random), random))
                 .limit(IMPLEMENTATIONS)
                 .toList();
@@ -103,23 +111,21 @@ record MistakeTrial(String wrong, int failures, List<List<KnownMistake>> named, 
 
     /** The table of the README. */
     static String table() {
-        StringBuilder table = new StringBuilder(
-                """
+        StringBuilder table = new StringBuilder("""
                 | what is wrong | cases it fails | named | nothing named | another named | another named if its own is not on the list |
                 | --- | --- | --- | --- | --- | --- |
                 """);
-        for (KnownMistake mistake : ALL) {
-            MistakeTrial trial = SEEDED.get(mistake.ordinal());
+        SEEDED.forEach((mistake, trial) -> {
             int failures = ReferenceRun.of(mistake, CASES).failures().size();
             table.append(trial.line(failures, trial.named(mistake), String.valueOf(trial.accusedUnlisted())));
-        }
+        });
         BLAMELESS.forEach(trial -> table.append(trial.line(trial.failures(), 0, "")));
         return table.toString();
     }
 
     private String line(int failing, long rightly, String accusedUnlisted) {
         long another = IMPLEMENTATIONS - rightly - silent();
-        return "| " + wrong + " | " + failing + " | " + rightly + " | " + silent() + " | " + another + " | " + accusedUnlisted
-                + " |\n";
+        return "| " + wrong + " | " + failing + " | " + rightly + " | " + silent() + " | " + another + " | "
+                + accusedUnlisted + " |\n";
     }
 }

@@ -19,7 +19,8 @@ enum OwnError {
     OTHER_WATER("another formulation of water", random -> DoubleUnaryOperator.identity()) {
         @Override
         Question understood(Question question) {
-            boolean water = question.has(Input.FLUID) && question.text(Input.FLUID).startsWith("water");
+            boolean water =
+                    question.has(Input.FLUID) && question.text(Input.FLUID).startsWith("water");
             return water ? question.with(Input.FLUID, "water/table") : question;
         }
     },

@@ -47,7 +47,9 @@ class ReferenceSuiteTest {
         }
         String found = HexFormat.of().formatHex(digest.digest());
         assertThat(ReferenceSuite.digest())
-                .as("the cases have changed: raise the version in suite.properties (README, \"Editions\") and put digest=%s", found)
+                .as(
+                        "the cases have changed: raise the version in suite.properties (README, \"Editions\") and put digest=%s",
+                        found)
                 .isEqualTo(found);
     }
 
@@ -56,7 +58,8 @@ class ReferenceSuiteTest {
         assertThat(ReferenceSuite.version()).matches("\\d+\\.\\d+\\.\\d+");
         assertThat(suite.get("version").asText()).isEqualTo(ReferenceSuite.version());
         assertThat(Files.readString(Path.of("README.md")))
-                .contains("| " + ReferenceSuite.version() + " | " + ReferenceCases.all().size() + " |");
+                .contains("| " + ReferenceSuite.version() + " | "
+                        + ReferenceCases.all().size() + " |");
     }
 
     @Test
@@ -111,7 +114,10 @@ class ReferenceSuiteTest {
             texts.add(node.path(name).path("tolerance").asText());
         }
         node.get("source").forEach(part -> texts.add(part.asText()));
-        node.get("inputs").properties().forEach(input -> texts.add(input.getKey() + "=" + input.getValue().asText()));
+        node.get("inputs")
+                .properties()
+                .forEach(input ->
+                        texts.add(input.getKey() + "=" + input.getValue().asText()));
         return texts.stream().sorted().toList();
     }
 
