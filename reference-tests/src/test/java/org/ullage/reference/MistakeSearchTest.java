@@ -41,7 +41,7 @@ class MistakeSearchTest {
                 .allSatisfy(trial -> assertThat(trial.named())
                         .as(trial.wrong())
                         .allSatisfy(names -> assertThat(names).isEmpty()));
-        assertThat(MistakeTrial.SEEDED)
+        assertThat(MistakeTrial.SEEDED.values())
                 .allSatisfy(trial -> assertThat(trial.unlisted())
                         .as("%s, which the search does not know", trial.wrong())
                         .allSatisfy(names -> assertThat(names).isEmpty()));
