@@ -33,6 +33,7 @@ enum OwnError {
 
     private final String words;
 
+    @SuppressWarnings("ImmutableEnumChecker") // lambdas without state
     private final Function<Random, DoubleUnaryOperator> figure;
 
     OwnError(String words, Function<Random, DoubleUnaryOperator> figure) {
