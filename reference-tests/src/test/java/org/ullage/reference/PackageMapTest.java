@@ -38,7 +38,8 @@ class PackageMapTest {
 
     @Test
     void allPackagesAreLookedAt() throws IOException {
-        assertThat(packages().map(PackageMapTest::name)).contains("org.ullage.loop", "org.ullage.fluids", "org.ullage.report", "org.ullage.reference");
+        assertThat(packages().map(PackageMapTest::name))
+                .contains("org.ullage.loop", "org.ullage.fluids", "org.ullage.report", "org.ullage.reference");
     }
 
     @ParameterizedTest
@@ -60,6 +61,7 @@ class PackageMapTest {
     @ParameterizedTest
     @MethodSource("packages")
     void isInAGroup(Path folder) throws IOException {
-        assertThat(Files.readString(ROOT.resolve("pom.xml"))).containsPattern("[>:]" + name(folder).replace(".", "\\.") + "[:<]");
+        assertThat(Files.readString(ROOT.resolve("pom.xml")))
+                .containsPattern("[>:]" + name(folder).replace(".", "\\.") + "[:<]");
     }
 }
