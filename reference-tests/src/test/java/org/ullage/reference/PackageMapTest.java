@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,17 +18,16 @@ class PackageMapTest {
     private static final Path ROOT = Path.of("..");
 
     private static Stream<Path> packages() throws IOException {
-        Set<Path> found = Set.of();
+        List<Path> found = new ArrayList<>();
         for (String module : List.of("core", "fluids", "service", "reference-tests")) {
             try (Stream<Path> files = Files.walk(ROOT.resolve(module).resolve(Path.of("src", "main", "java")))) {
-                found = Stream.concat(
-                                found.stream(),
-                                files.filter(file -> file.toString().endsWith(".java"))
-                                        .map(Path::getParent))
-                        .collect(Collectors.toSet());
+                files.filter(file -> file.toString().endsWith(".java"))
+                        .map(Path::getParent)
+                        .distinct()
+                        .forEach(found::add);
             }
         }
-        return found.stream().sorted();
+        return found.stream();
     }
 
     private static String name(Path folder) {
