@@ -23,7 +23,7 @@ class ConcentrationTest {
 
     @Test
     void everyRowOfTheComparison() {
-        CitedTable expected = CitedTable.read("expected-conversion.tsv");
+        NumberTable expected = NumberTable.read("expected-conversion.tsv");
         for (int row = 0; row < expected.size(); row++) {
             Glycol glycol = glycol(expected.text(row, "glycol"));
             double mass = expected.number(row, "mass_pct");
@@ -39,7 +39,7 @@ class ConcentrationTest {
     @ParameterizedTest
     @ValueSource(strings = {"ethylene", "propylene"})
     void everyPrintedPair(String key) {
-        CitedTable printed = CitedTable.read("expected-ashrae-freezing-" + key + ".tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-freezing-" + key + ".tsv");
         Glycol glycol = glycol(key);
         for (int row = 0; row < printed.size(); row++) {
             double mass = printed.number(row, "mass_pct");
@@ -66,7 +66,7 @@ class ConcentrationTest {
 
     @Test
     void pureDensities() {
-        CitedTable expected = CitedTable.read("expected-pure-density.tsv");
+        NumberTable expected = NumberTable.read("expected-pure-density.tsv");
         assertThat(expected.number(0, "rho_kgm3")).isEqualTo(998.206);
         assertThat(1 / Iapws97.specificVolume(293.15, 101_325)).isCloseTo(998.206, within(0.0006));
         for (int row = 1; row < expected.size(); row++) {

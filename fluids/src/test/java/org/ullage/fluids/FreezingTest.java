@@ -22,7 +22,7 @@ class FreezingTest {
     @ParameterizedTest
     @ValueSource(strings = {"ethylene", "propylene"})
     void everyAshraeRow(String key) {
-        CitedTable printed = CitedTable.read("expected-ashrae-freezing-" + key + ".tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-freezing-" + key + ".tsv");
         FreezingCurve curve = glycol(key).freezing(FreezingModel.ASHRAE);
         for (int row = 0; row < printed.size(); row++) {
             double expected = printed.number(row, "t_freeze_degC");
@@ -68,7 +68,7 @@ class FreezingTest {
 
     @Test
     void langesHandbookIsNearForPropyleneGlycol() {
-        CitedTable expected = CitedTable.read("expected-langes-propylene.tsv");
+        NumberTable expected = NumberTable.read("expected-langes-propylene.tsv");
         FreezingCurve curve = Glycol.PROPYLENE.freezing(FreezingModel.ASHRAE);
         for (int row = 0; row < expected.size(); row++) {
             assertThat(curve.pointAt(vol(expected.number(row, "vol_pct"))).in(Units.CELSIUS))
@@ -80,7 +80,7 @@ class FreezingTest {
 
     @Test
     void protectionTableOfTheTradeIsNear() {
-        CitedTable expected = CitedTable.read("expected-freeze-protection.tsv");
+        NumberTable expected = NumberTable.read("expected-freeze-protection.tsv");
         for (int row = 0; row < expected.size(); row++) {
             Temperature wanted = fahrenheit(expected.number(row, "t_degF"));
             assertThat(percentFor(Glycol.ETHYLENE, wanted)).isCloseTo(expected.number(row, "EG"), within(3.0));

@@ -26,7 +26,7 @@ class RaoultTest {
 
     @Test
     void everyRowOfTheEstimate() {
-        CitedTable expected = CitedTable.read("expected-raoult.tsv");
+        NumberTable expected = NumberTable.read("expected-raoult.tsv");
         for (int row = 0; row < expected.size(); row++) {
             RaoultEstimate ours = estimate(expected.text(row, "glycol"), expected.number(row, "mass_pct"));
             Temperature temperature = celsius(expected.number(row, "t_degC"));
@@ -42,7 +42,7 @@ class RaoultTest {
 
     @Test
     void everyBoilingPoint() {
-        CitedTable expected = CitedTable.read("expected-boiling.tsv");
+        NumberTable expected = NumberTable.read("expected-boiling.tsv");
         for (int row = 0; row < expected.size(); row++) {
             Temperature ours = estimate(expected.text(row, "glycol"), expected.number(row, "mass_pct"))
                     .boilingPoint(AbsolutePressure.STANDARD_ATMOSPHERE);
@@ -52,7 +52,7 @@ class RaoultTest {
 
     @Test
     void boilingUnderGaugePressure() {
-        CitedTable expected = CitedTable.read("expected-solar-boiling.tsv");
+        NumberTable expected = NumberTable.read("expected-solar-boiling.tsv");
         for (int row = 0; row < expected.size(); row++) {
             AbsolutePressure pressure = GaugePressure.of(expected.number(row, "p_psig"), Units.PSI)
                     .absolute(AbsolutePressure.STANDARD_ATMOSPHERE);

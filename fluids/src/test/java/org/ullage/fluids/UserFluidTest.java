@@ -28,7 +28,7 @@ class UserFluidTest {
 
     /** A column of the ASHRAE table as a user would type it. */
     private static String column(String key, int percent) {
-        CitedTable table = CitedTable.read("expected-ashrae-density-" + key + ".tsv");
+        NumberTable table = NumberTable.read("expected-ashrae-density-" + key + ".tsv");
         StringBuilder csv = new StringBuilder(HEADER);
         for (int row = 0; row < table.size(); row++) {
             if (!table.text(row, "v" + percent).isBlank()) {
