@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import org.ullage.pressure.ChargeRule;
 import org.ullage.pressure.ColdPressureRule;
 import org.ullage.pressure.FinalPressureRule;
@@ -11,7 +12,9 @@ import org.ullage.vessel.GasLaw;
  * The pressures of one closed vessel again and again from other inputs at the same temperatures: what {@link SizingPressures} finds once,
  * as functions of bare SI numbers. An input that is not given is NaN.
  */
-final class PressuresAtTemperatures {
+final class PressuresAtTemperatures implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private final ColdPressureRule coldRule;
     private final FinalPressureRule finalRule;

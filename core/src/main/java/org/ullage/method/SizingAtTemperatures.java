@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import org.ullage.loop.LoopFluid;
 import org.ullage.provenance.Constant;
 import org.ullage.quantity.OutOfRangeException;
@@ -14,7 +15,9 @@ import org.ullage.vessel.VesselKind;
  * that a liquid gives way, follows them along its tangent. At the pressures of the sizing it started from the answer is the same to the
  * last bit. Immutable and safe for many threads.
  */
-public final class SizingAtTemperatures {
+public final class SizingAtTemperatures implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     /** Relative step for the slope of the expansion; upwards, where the fluid stays liquid. */
     private static final double STEP = 1e-2;
