@@ -2,6 +2,7 @@ package org.ullage.sharing;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import org.ullage.comparison.ConventionShares;
@@ -15,8 +16,10 @@ import org.ullage.loop.QuickEstimate;
 import org.ullage.loop.TakeOff;
 import org.ullage.loop.TakeOffRow;
 import org.ullage.method.Method;
-import org.ullage.method.SizingAtTemperatures;
+import org.ullage.method.SizingFunction;
+import org.ullage.method.SizingInput;
 import org.ullage.method.SizingJob;
+import org.ullage.method.VariedJob;
 import org.ullage.published.Methods;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.Power;
@@ -55,8 +58,13 @@ final class SizingAskings {
             }
         }
         askings.add(new Asking("workings", () -> QuillbrookYard.SIZING.workings()));
+        VariedJob varied = new VariedJob(
+                QuillbrookYard.RADIATORS, EnumSet.of(SizingInput.RELIEF_SETTING, SizingInput.CONTENTS));
+        askings.add(new Asking("varied job", () -> varied));
+        askings.add(new Asking("function of numbers", () -> SizingFunction.of(Methods.EN_12828, varied)));
         askings.add(new Asking(
-                "sizing at temperatures", () -> SizingAtTemperatures.of(Methods.EN_12828, QuillbrookYard.RADIATORS)));
+                "function along the tangent",
+                () -> SizingFunction.around(Methods.EN_12828, varied, QuillbrookYard.RADIATORS)));
         return askings;
     }
 
