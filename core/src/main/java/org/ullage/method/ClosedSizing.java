@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -14,7 +15,9 @@ import org.ullage.vessel.GasLaw;
  * What {@link SizingNumbers} works out for one closed vessel, as a function of a row of numbers: the same arithmetic in the same order,
  * without objects, and without words where there is no answer.
  */
-final class ClosedSizing {
+final class ClosedSizing implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private static final int CONTENTS = SizingInput.CONTENTS.place();
     private static final int COLD_TEMPERATURE = SizingInput.COLD_TEMPERATURE.place();

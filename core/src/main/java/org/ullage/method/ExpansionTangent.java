@@ -1,12 +1,15 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import org.ullage.loop.LoopFluid;
 
 /**
  * The expansion between two fixed temperatures as it follows the pressures, by the little that a liquid gives way: along its tangent at
  * the pressures of one sizing, where it is the rule's own number to the last bit.
  */
-final class ExpansionTangent {
+final class ExpansionTangent implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     /** Relative step for the slope; upwards, where the fluid stays liquid. */
     private static final double STEP = 1e-2;

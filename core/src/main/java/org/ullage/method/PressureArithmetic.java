@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 import org.ullage.pressure.ChargeRule;
 import org.ullage.pressure.ColdPressureRule;
@@ -13,7 +14,9 @@ import org.ullage.quantity.Quantity;
  * The pressures of a closed vessel as functions of bare SI numbers, without checks: gauge in, absolute out. An input that is not given
  * is NaN.
  */
-final class PressureArithmetic {
+final class PressureArithmetic implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     final double ambient;
     private final ColdPressureRule coldRule;

@@ -1,5 +1,6 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
@@ -9,7 +10,9 @@ import org.ullage.vessel.VesselKind;
  * The required volume as a function of numbers: one method, and a job some of whose inputs vary. A closed vessel is worked out without
  * objects; where that has no answer the whole method is asked, which says why. Immutable and safe for many threads.
  */
-public final class SizingFunction {
+public final class SizingFunction implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private final Method method;
     private final VariedJob varied;

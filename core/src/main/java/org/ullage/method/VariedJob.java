@@ -1,6 +1,7 @@
 package org.ullage.method;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +31,9 @@ public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Seria
      * @param varied the inputs that vary
      */
     public VariedJob {
-        varied = Set.copyOf(varied);
+        Set<SizingInput> copy = EnumSet.noneOf(SizingInput.class);
+        copy.addAll(varied);
+        varied = Collections.unmodifiableSet(copy);
     }
 
     /**

@@ -1,12 +1,15 @@
 package org.ullage.method;
 
+import java.io.Serializable;
 import org.ullage.provenance.Constant;
 import org.ullage.quantity.VolumeFraction;
 import org.ullage.vessel.GasLaw;
 import org.ullage.vessel.GasTemperatures;
 
 /** The nominal volume of a closed vessel for each unit of water it takes in, as functions of absolute SI pressures, without checks. */
-final class VesselArithmetic {
+final class VesselArithmetic implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private final GasTemperatures gas;
     private final double leastPerWater;

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,7 +84,7 @@ public final class CitedTable {
         for (int i = 0; i < columns.length; i++) {
             row.put(columns[i], cells[i]);
         }
-        return row;
+        return Collections.unmodifiableMap(row);
     }
 
     /**

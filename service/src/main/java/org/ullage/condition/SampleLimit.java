@@ -47,8 +47,8 @@ public record SampleLimit(
      * @throws OutOfRangeException if both ends are missing or out of order, or an end is not finite
      */
     public SampleLimit {
-        needs = Set.copyOf(needs);
-        excludes = Set.copyOf(excludes);
+        needs = LoopTrait.inOrder(needs);
+        excludes = LoopTrait.inOrder(excludes);
         double low = least == null ? quantity.least() : least;
         double high = most == null ? quantity.most() : most;
         boolean empty = least == null && most == null;
