@@ -4,6 +4,7 @@ import java.io.Serializable;
 import org.ullage.loop.LoopFluid;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.method.PipeCredit;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 
 /**
@@ -54,6 +55,13 @@ final class LoopBalance implements Serializable {
                 : fluid.specificVolumeSi(vesselKelvins, fillPascals);
         this.isRigid = !fluid.isCompressible() && stretch == 0;
         this.mass = massWith(known.temperature().si(), knownPascals, vessels.water(knownPascals));
+        if (!Double.isFinite(mass)) {
+            throw new OutOfRangeException(
+                    "contents of the loop",
+                    inUse.loop().contents().textInBothSystems(),
+                    "so small that their mass and that in the vessels is a finite number",
+                    "check the numbers and their units");
+        }
     }
 
     /** Volume of the water side without the vessels. */

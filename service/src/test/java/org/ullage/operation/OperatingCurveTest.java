@@ -226,4 +226,13 @@ class OperatingCurveTest {
         assertThat(((OperatingBand) InUse.throughAStream(band)).highest(Temperature.celsius(60)))
                 .isEqualTo(band.highest(Temperature.celsius(60)));
     }
+
+    @Test
+    void contentsWithoutAFiniteMassAreRefused() {
+        Loop loop = Loop.withContents(Volume.ofSi(1e308)).rigid().filledWith(TestFluid.WATER);
+        LoopInUse endless = LoopInUse.of(loop, bank(vessel("V", 80, 1)), reading(1.2, 20));
+        assertThatThrownBy(endless::curve)
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("contents of the loop");
+    }
 }
