@@ -135,6 +135,19 @@ class GasLawTest {
                 .hasMessageContaining("nominal volume -1 L");
     }
 
+    @Example
+    void anExistingVesselIsCheckedLikeANewOne() {
+        assertThatThrownBy(() -> GasLaw.finalPressure(Volume.litres(10), Volume.litres(1), bar(2.5), bar(2)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("gas charge 2.5 bar abs");
+        assertThatThrownBy(() -> GasLaw.finalPressure(Volume.litres(10), Volume.litres(-1), bar(2), bar(2)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("water to take in -1 L");
+        assertThatThrownBy(() -> GasLaw.pressureHolding(Volume.litres(10), bar(2), Volume.litres(-1)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("water to hold in the vessel -1 L");
+    }
+
     private static AbsolutePressure bar(double number) {
         return AbsolutePressure.bar(number);
     }
