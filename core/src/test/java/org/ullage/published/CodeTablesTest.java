@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
@@ -102,5 +103,12 @@ class CodeTablesTest {
     void radiationMustBeAboveZero(double squareFeet) {
         assertThatThrownBy(() -> GravityTankTable.tanksFor(squareFeet)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> OpenTankByRadiation.tankFor(squareFeet)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
+    void cellThatMeetsItsFormulaIsNotRoundedDown() {
+        Volume ten = Volume.gallons(10);
+        assertThat(new CodeTankTable.Cell(ten, ten, ten, Source.given()).isRoundedDown())
+                .isFalse();
     }
 }

@@ -190,4 +190,12 @@ class WaterTest {
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageStartingWith("water temperature 0.0 K is not allowed");
     }
+
+    @Test
+    void whetherItIsLiquidIsNotAnsweredOutsideTheModelEither() {
+        assertThatThrownBy(() ->
+                        Water.KELL_1975.isLiquidSi(Temperature.celsius(160).si(), 1e6))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("160 degC");
+    }
 }
