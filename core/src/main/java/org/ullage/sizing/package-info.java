@@ -12,6 +12,9 @@
  *         .size();
  * }</pre>
  *
+ * <p>Many at once: {@link org.ullage.sizing.SizingBatch} takes columns of numbers; {@link org.ullage.sizing.SizingSweep} shows how the
+ * answer hangs on two inputs.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -28,6 +28,11 @@ final class KellWater extends WaterModel {
     }
 
     @Override
+    public boolean isCompressible() {
+        return false;
+    }
+
+    @Override
     public double specificVolumeSi(double kelvins, double pascals) {
         requireInRange(kelvins);
         double t = kelvins - CELSIUS_ZERO;

@@ -50,6 +50,11 @@ final class SaturatedTableWater extends WaterModel {
     }
 
     @Override
+    public boolean isCompressible() {
+        return false;
+    }
+
+    @Override
     public double specificVolumeSi(double kelvins, double pascals) {
         requireInRange(kelvins);
         int piece = piece(kelvins);

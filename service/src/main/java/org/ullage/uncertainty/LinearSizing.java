@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.ullage.method.Sizing;
+import org.ullage.method.SizingInput;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
