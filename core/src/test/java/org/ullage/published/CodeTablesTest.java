@@ -112,4 +112,11 @@ class CodeTablesTest {
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("number of rows of empty 0");
     }
+
+    @Test
+    void cellThatMeetsItsFormulaIsNotRoundedDown() {
+        Volume ten = Volume.gallons(10);
+        assertThat(new CodeTankTable.Cell(ten, ten, ten, Source.given()).isRoundedDown())
+                .isFalse();
+    }
 }

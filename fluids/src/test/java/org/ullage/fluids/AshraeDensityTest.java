@@ -120,6 +120,7 @@ class AshraeDensityTest {
         assertThat(Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(20)).corrections())
                 .isEmpty();
         assertThat(asPrinted.corrections()).isEmpty();
+        assertThat(Glycol.ETHYLENE.tableCorrections()).isEqualTo(used.corrections());
         assertThat(Glycol.PROPYLENE.tableCorrections()).isEmpty();
         assertThat(expansion(asPrinted, 10, 30) - expansion(used, 10, 30)).isCloseTo(0.030, within(0.001));
     }

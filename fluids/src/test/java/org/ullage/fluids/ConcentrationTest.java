@@ -97,4 +97,28 @@ class ConcentrationTest {
                         + " volume of the solution at 20 degC; convert by ideal volumes at 20 degC, or give percent by"
                         + " volume");
     }
+
+    /** The pairing ends at a percentage by mass, which still belongs to it. */
+    @Test
+    void byMassToo() {
+        double last = GlycolData.of(Glycol.ETHYLENE).pairing().mostMass();
+        assertThat(Glycol.ETHYLENE
+                        .by(GlycolModel.IDEAL_MIXING, MassFraction.percent(last))
+                        .definition())
+                .isEqualTo(ConcentrationDefinition.ASHRAE_PAIRING);
+        assertThat(Glycol.ETHYLENE
+                        .by(GlycolModel.IDEAL_MIXING, MassFraction.percent(last + 0.1))
+                        .definition())
+                .isEqualTo(ConcentrationDefinition.IDEAL_20C);
+    }
+
+    @Test
+    void strongestMixtureOfTheMeasuredDensitiesConvertsThereAndBack() {
+        ConcentrationDefinition onSolution = ConcentrationDefinition.ON_SOLUTION_20C;
+        MassFraction most = MassFraction.percent(60);
+        for (Glycol glycol : Glycol.values()) {
+            assertThat(glycol.massFraction(glycol.volumeFraction(most, onSolution), onSolution))
+                    .isEqualTo(most);
+        }
+    }
 }

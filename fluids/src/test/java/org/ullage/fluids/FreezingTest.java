@@ -110,4 +110,26 @@ class FreezingTest {
         assertThatThrownBy(() -> Glycol.ETHYLENE.freezing().pointAt(MassFraction.percent(60.5)))
                 .hasMessageContaining("0 to 60.0 mass% for a freezing point by the warmer");
     }
+
+    /** Water needs no glycol, and the strongest mixture covered is found to its last digit. */
+    @ParameterizedTest
+    @EnumSource(FreezingModel.class)
+    void endsOfTheCurve(FreezingModel model) {
+        for (Glycol glycol : Glycol.values()) {
+            FreezingCurve curve = glycol.freezing(model);
+            assertThat(curve.massFractionFor(curve.coldest())).isEqualTo(MassFraction.percent(60));
+            assertThat(curve).hasToString("freezing point of " + glycol.text() + " by " + model.words());
+        }
+    }
+
+    /** Where the freezing point is known it decides what is said of a temperature below the model's range. */
+    @Test
+    void strongestMixtureOfKnownFreezingPointIsSaidToFreeze() {
+        GlycolSolution sixty = Glycol.PROPYLENE.by(GlycolModel.MELINDER, MassFraction.percent(60));
+        assertThatThrownBy(() -> sixty.specificVolumeSi(sixty.freezingPoint().si() - 1, 3e5))
+                .hasMessageContaining("it would hold ice");
+        GlycolSolution ideal = Glycol.PROPYLENE.by(GlycolModel.IDEAL_MIXING, MassFraction.percent(70));
+        assertThatThrownBy(() -> ideal.specificVolumeSi(celsius(-1).si(), 3e5))
+                .hasMessageContaining("give a temperature inside the range");
+    }
 }

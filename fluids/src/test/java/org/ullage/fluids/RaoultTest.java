@@ -119,4 +119,13 @@ class RaoultTest {
                 .startsWith("At 125 degC ethylene glycol degrades faster: 250 degF");
         assertThat(Glycol.ETHYLENE.maximumRecommendedTemperature().toString()).startsWith("121 degC: degradation");
     }
+
+    @Test
+    void boilingIsFoundUpToBothEndsOfTheEstimate() {
+        RaoultEstimate estimate = estimate("propylene", 40);
+        for (double end : new double[] {0, 180}) {
+            AbsolutePressure boiling = estimate.vapourPressure(celsius(end));
+            assertThat(estimate.boilingPoint(boiling).in(Units.CELSIUS)).isCloseTo(end, within(1e-6));
+        }
+    }
 }
