@@ -138,13 +138,17 @@ class ChargeTrendTest {
                 .charge(Books.found("V1", 0.2, 20))
                 .replacement(new Replacement("V1", fitted, "membrane torn", null, null))
                 .build();
+        VisitRecord unclear = Books.visit(
+                START, ChargeCheck.of("V1").left(GaugePressure.bar(1.8)).build());
         ServiceBook book = begun(1.5, 20)
+                .withVisit(unclear)
                 .withVisit(replaced)
                 .withVisit(Books.visit(START.plusYears(2), Books.found("V1", 1.25, 20)));
         ChargeTrend trend = ChargeTrend.of(book, "V1", AIR);
         assertThat(trend.points())
                 .extracting(point -> point.read().in(Units.BAR))
                 .containsExactly(1.3, 1.25);
+        assertThat(trend.leftOut()).isEmpty();
         assertThat(TagNote.of(book, "V1").text(UnitSystem.SI)).contains("80 L").contains("gas charge: 1.3 bar");
     }
 
@@ -192,6 +196,13 @@ class ChargeTrendTest {
     }
 
     @Test
+    void aChargeRightAtTheLowestIsRecharged() {
+        ChargeTrend trend = ChargeTrend.of(begun(1.5, 20), "V1", AIR);
+        GaugePressure there = trend.points().get(0).corrected().gauge(AIR);
+        assertThat(trend.nextCheck(there).reason()).contains("recharge");
+    }
+
+    @Test
     void scatterBringsItForwardToo() {
         ServiceBook calm = begun(1.5, 20);
         ServiceBook rough = calm;
@@ -233,6 +244,8 @@ class ChargeTrendTest {
         String workings = trend.workings().text(UnitSystem.SI);
         assertThat(workings)
                 .contains("(p + p_a) * T_20 / T")
+                .contains("charge of 2020-10-01 as left, stretch 1, at 20 degC")
+                .contains("charge of 2021-10-01 as found, stretch 1, at 20 degC")
                 .contains("-S_xy / S_xx")
                 .contains("t * s / S_xx^0.5");
         double loss = trend.workings().steps().get(4).result().number();
