@@ -52,6 +52,7 @@ class ChargeTrendTest {
         assertThat(loss.least().in(Units.BAR)).isCloseTo(0.1, within(1e-6));
         assertThat(loss.degreesOfFreedom()).isEqualTo(2);
         assertThat(loss.outliers()).isEmpty();
+        assertThat(loss.text(UnitSystem.SI)).startsWith("loss a year 0.1 bar").doesNotContain("within the scatter");
     }
 
     /** Recharged each time: the losses between are 0.10, 0.14 and 0.12 bar in equal years, so the mean and its t interval. */
@@ -113,6 +114,7 @@ class ChargeTrendTest {
         assertThat(trend.points()).hasSize(1);
         assertThat(trend.leftOut())
                 .extracting(LeftOut::toString)
+                .allSatisfy(line -> assertThat(trend.text(UnitSystem.SI)).contains(line))
                 .containsExactly(
                         "2021-10-01 left out: read under water pressure, which is not the charge",
                         "2022-10-01 left out: the temperature of the gas is not recorded");
@@ -174,6 +176,7 @@ class ChargeTrendTest {
                 .withVisit(Books.visit(START.plusYears(2), Books.found("V1", 1.5, 20)));
         NextCheck next = ChargeTrend.of(book, "V1", AIR).nextCheck(GaugePressure.bar(0.5));
         assertThat(next.date()).isEqualTo(START.plusYears(3));
+        assertThat(estimated(book).text(UnitSystem.SI)).contains("no loss is within the scatter");
         assertThat(next.source().provenance()).isEqualTo(Provenance.PUBLISHED);
         NextCheck tooFew = ChargeTrend.of(begun(1.5, 20), "V1", AIR).nextCheck(GaugePressure.bar(0.5));
         assertThat(tooFew.date()).isEqualTo(START.plusYears(1));

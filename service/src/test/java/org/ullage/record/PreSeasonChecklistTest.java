@@ -111,9 +111,11 @@ class PreSeasonChecklistTest {
             assertThat(item.why()).isNotBlank();
             assertThat(item.source().document()).isNotBlank();
         });
+        assertThat(list.items()).anySatisfy(item -> assertThat(item.text()).contains("; tap it at both ends."));
         assertThat(list.items()).anySatisfy(item -> assertThat(item.why()).contains("The recorded one ends at 4 bar"));
         assertThat(list.text().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(list.text())
+                .startsWith("Before the season: Mill House\n")
                 .contains("[ ] Vessel V1")
                 .contains("[ ] Vessel V3")
                 .contains("never oxygen");

@@ -40,6 +40,8 @@ class RecordErrorsTest {
                 "\"50 L\"|50|line 11, vessels[0].nominal: Cannot construct instance of `org.ullage.quantity.Volume`",
                 "\"2020-10-01\"|\"01/10/2020\"|line 3, date: date \"01/10/2020\" is not allowed: it must be a day of the calendar",
                 "\"2020-10-01\"|\"2021-02-29\"|line 3, date: date \"2021-02-29\" is not allowed",
+                "\"3 bar\"|\"0 bar\"|line 15, : relief setting 0 bar (0 psi) is not allowed: it must be above zero",
+                "\"number\": 8|\"number\": 8, \"unit\": \"mg/L\"|line 6, fillWater.readings[0]: unit of pH mg/L is not allowed: it must be left out",
                 "\"3 bar\"|\"3 bar abs\"|line 5, reliefSetting: \"3 bar abs\" cannot be read as gauge pressure: it is absolute",
                 "\"number\": 8|\"number\": 81|line 6, fillWater.readings[0]: pH 81.0 is not allowed",
                 "\"bladder\"|\"bag\"|line 10, vessels[0].kind: ",

@@ -181,6 +181,18 @@ class ServiceBookTest {
     }
 
     @Test
+    void aLoopMayHaveNeededNoWater() {
+        VisitRecord dry =
+                VisitRecord.of(Books.START, "C").makeUpWater(Volume.litres(0)).build();
+        assertThat(dry.makeUpWater()).isEqualTo(Volume.litres(0));
+        assertThatExceptionOfType(OutOfRangeException.class)
+                .isThrownBy(() -> VisitRecord.of(Books.START, "C")
+                        .makeUpWater(Volume.litres(-1))
+                        .build())
+                .withMessageContaining("zero or more");
+    }
+
+    @Test
     void asksForWhatItCannotDoWithout() {
         VesselNote vessel = VesselNote.of("V1").build();
         assertThatExceptionOfType(MissingInputException.class)
