@@ -199,6 +199,15 @@ class ChargeTrendTest {
     }
 
     @Test
+    void eachReadingSaysWhoseChargeItWas() {
+        ServiceBook book = begun(1.5, 20).withVisit(Books.visit(START.plusYears(1), Books.found("V1", 1.4, 18)));
+        assertThat(ChargeTrend.of(book, "V1", AIR).text(UnitSystem.SI))
+                .contains("2020-10-01: 1.5 bar at 20 degC")
+                .containsPattern("2020-10-01: .* as left")
+                .containsPattern("2021-10-01: 1.4 bar at 18 degC.* as found");
+    }
+
+    @Test
     void aChargeRightAtTheLowestIsRecharged() {
         ChargeTrend trend = ChargeTrend.of(begun(1.5, 20), "V1", AIR);
         GaugePressure there = trend.points().get(0).corrected().gauge(AIR);

@@ -73,6 +73,8 @@ class FluidTrendTest {
 
     @Test
     void tooFewGiveNoNumber() {
+        assertThat(FluidTrend.of(book(8.4, 8.2), SampleQuantity.PH).text())
+                .contains("too few samples for a rate of pH: 1");
         assertThat(FluidTrend.of(book(8.4, 8.2), SampleQuantity.PH).change())
                 .isEqualTo(new FluidChange.TooFew(SampleQuantity.PH, 1));
         assertThat(FluidTrend.of(book(8.4, 8.2, 8.0), SampleQuantity.OXYGEN).change())

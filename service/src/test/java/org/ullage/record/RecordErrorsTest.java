@@ -1,12 +1,19 @@
 package org.ullage.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ullage.quantity.GaugePressure;
+import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Volume;
 
 /** A mistake in a file is told with line and place, in the words of this library. */
 class RecordErrorsTest {
@@ -56,6 +63,20 @@ class RecordErrorsTest {
         // Jackson's own message has the reason too.
         assertThat(refused.getMessage())
                 .contains(refused.getCause() == null ? "" : refused.getCause().getMessage());
+    }
+
+    @Test
+    void whatHasASizeIsAboveZero() {
+        List.<ThrowingCallable>of(
+                        () -> VesselNote.of("V1").rating(GaugePressure.bar(0)).build(),
+                        () -> new GaugeNote(GaugePressure.bar(0), null, null),
+                        () -> new SizingNote("en-12828", Volume.litres(0)))
+                .forEach(note -> assertThatThrownBy(note)
+                        .isInstanceOf(OutOfRangeException.class)
+                        .hasMessageContaining("above zero"));
+        assertThatThrownBy(() -> new FillWaterNote(Volume.litres(-1), null, List.of(), null))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("zero or more");
     }
 
     /** What a program prints: line, place in the file and reason. */
