@@ -172,6 +172,8 @@ class OperatingCurveTest {
     void samples() {
         List<OperatingPoint> points = ROUND.curve().sample(Temperature.celsius(0), Temperature.celsius(80), 4);
         assertThat(points).hasSize(5);
+        assertThat(ROUND.curve().sample(Temperature.celsius(0), Temperature.celsius(80), 1))
+                .hasSize(2);
         assertThat(points.get(4).pressure().in(Units.BAR)).isCloseTo(2, within(1e-9));
         assertThatThrownBy(() -> ROUND.curve().sample(Temperature.celsius(0), Temperature.celsius(80), 0))
                 .isInstanceOf(OutOfRangeException.class);
