@@ -44,7 +44,8 @@ public final class CitedTable {
     public static CitedTable read(Class<?> beside, String name) {
         try (InputStream stream = beside.getResourceAsStream(name)) {
             if (stream == null) {
-                throw new IllegalStateException("the core jar is incomplete: it lacks " + name);
+                throw new IllegalStateException(
+                        "the jar of " + beside.getPackageName() + " is incomplete: it lacks " + name);
             }
             return parse(name, lines(stream));
         } catch (IOException e) {
@@ -105,7 +106,7 @@ public final class CitedTable {
     public String header(String key) {
         String value = header.get(key);
         if (value == null) {
-            throw new IllegalStateException("the core jar is damaged: " + name + " lacks the header " + key);
+            throw new IllegalStateException("the jar is damaged: " + name + " lacks the header " + key);
         }
         return value;
     }

@@ -126,4 +126,30 @@ class PressureRulesTest {
         assertThat(FinalPressureRule.shareOfSetting(0.9, TEST)).hasToString("0.9 x relief setting");
         assertThat(FinalPressureRule.setting(TEST)).hasToString("relief setting");
     }
+
+    @Test
+    void shareOfNothingIsRefused() {
+        assertThatThrownBy(() -> FinalPressureRule.shareOfSetting(0, TEST))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("above 0 and at most 1");
+    }
+
+    @Test
+    void chargeBelowTheColdPressureShowsTheDifferenceInItsStepAndInItsWords() {
+        ChargeRule rule = ChargeRule.belowColdPressure(PressureDifference.bar(0.2), TEST);
+        assertThat(rule).hasToString("cold pressure - 0.2 bar");
+        assertThat(rule.step(AbsolutePressure.bar(2), AbsolutePressure.bar(1), AbsolutePressure.bar(1.8))
+                        .formula())
+                .isEqualTo("p_i - d_0");
+    }
+
+    @Test
+    void usualChargesNameThePressureTheyFollow() {
+        AbsolutePressure cold = AbsolutePressure.bar(2);
+        AbsolutePressure air = AbsolutePressure.bar(1);
+        assertThat(ChargeRule.COLD_PRESSURE).hasToString("cold pressure");
+        assertThat(ChargeRule.COLD_PRESSURE.step(cold, air, cold).formula()).isEqualTo("p_i");
+        assertThat(ChargeRule.ATMOSPHERIC).hasToString("atmospheric pressure");
+        assertThat(ChargeRule.ATMOSPHERIC.step(cold, air, air).formula()).isEqualTo("p_a");
+    }
 }

@@ -82,6 +82,58 @@ class ReliefValveTest {
                 .hasMessageContaining("expansion -1 L");
     }
 
+    @Test
+    void everyNegativeLimitIsRefusedByName() {
+        PressureDifference none = PressureDifference.bar(0);
+        PressureDifference negative = PressureDifference.bar(-0.1);
+        assertThatThrownBy(() -> valve(negative, none, none)).hasMessageContaining("overpressure -0.1 bar");
+        assertThatThrownBy(() -> valve(none, negative, none)).hasMessageContaining("least blowdown -0.1 bar");
+    }
+
+    @Test
+    void blowdownsMayBeOneNumberButMustLeaveAPressureAtWhichTheValveCloses() {
+        PressureDifference none = PressureDifference.bar(0);
+        PressureDifference half = PressureDifference.bar(0.5);
+        assertThat(valve(none, half, half).closesAtLeast()).isEqualTo(GaugePressure.bar(2.5));
+        assertThat(valve(none, none, none).closesAtLeast()).isEqualTo(GaugePressure.bar(3));
+        assertThatThrownBy(() -> valve(none, half, none)).hasMessageContaining("greatest blowdown 0 bar");
+        assertThatThrownBy(() -> valve(none, none, PressureDifference.bar(3)))
+                .hasMessageContaining("to below the setting 3 bar");
+    }
+
+    @Test
+    void vesselChargedToTheColdPressureComesBackToIt() {
+        AfterLift after = AfterLift.of(Volume.litres(100), bar(2), bar(2), Volume.litres(10), bar(3.4));
+        assertThat(after.lost()).isEqualTo(Volume.litres(0));
+        assertThat(after.cold()).isEqualTo(bar(2));
+        assertThat(after.missing()).isEqualTo(Volume.litres(0));
+    }
+
+    @Test
+    void withoutExpansionNothingIsLost() {
+        AfterLift after = AfterLift.of(Volume.litres(100), bar(2), bar(2), Volume.litres(0), bar(3.4));
+        assertThat(after.lost()).isEqualTo(Volume.litres(0));
+    }
+
+    @Test
+    void valveThatClosesBelowTheColdPressureIsRefused() {
+        assertThatThrownBy(() -> AfterLift.of(Volume.litres(100), bar(2), bar(2.5), Volume.litres(10), bar(2.4)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("2.4 bar abs")
+                .hasMessageContaining("2.5 bar abs");
+    }
+
+    private static ReliefValve valve(
+            PressureDifference overpressure, PressureDifference leastBlowdown, PressureDifference greatestBlowdown) {
+        return new ReliefValve(
+                GaugePressure.bar(3),
+                PressureDifference.bar(0),
+                overpressure,
+                leastBlowdown,
+                greatestBlowdown,
+                Source.given());
+    }
+
     private static AbsolutePressure bar(double number) {
         return AbsolutePressure.bar(number);
     }

@@ -233,6 +233,13 @@ class QuantityParsingTest {
     }
 
     @Test
+    void aTextOfSixtyCharactersIsRepeatedInFull() {
+        String text = "x".repeat(60);
+        refused(() -> Volume.parse(text)).hasMessageStartingWith("\"" + text + "\" cannot be read");
+        refused(() -> Volume.parse(text + "x")).hasMessageStartingWith("\"" + text + "...\" cannot be read");
+    }
+
+    @Test
     void aLongNumberIsReadToItsLastDigit() {
         assertThat(Volume.parse("1." + "0".repeat(100_000) + " L")).isEqualTo(Volume.litres(1));
         assertThat(Volume.parse("0".repeat(100_000) + "7 L")).isEqualTo(Volume.litres(7));

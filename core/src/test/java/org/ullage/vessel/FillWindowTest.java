@@ -64,4 +64,9 @@ class FillWindowTest {
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("final pressure");
     }
+
+    @Example
+    void oneSinglePressureIsStillAWindow() {
+        assertThat(new FillWindow(CHARGE, CHARGE).isOpen()).isTrue();
+    }
 }

@@ -21,7 +21,7 @@ final class PureGlycol implements Serializable {
     private final double p4;
     private final double p5;
 
-    PureGlycol(CitedTable table) {
+    PureGlycol(NumberTable table) {
         molarMass = table.number(0, "M");
         c1 = table.number(0, "C1");
         c2 = table.number(0, "C2");

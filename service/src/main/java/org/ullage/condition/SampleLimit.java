@@ -55,7 +55,7 @@ public record SampleLimit(
         if (empty || !(low <= high) || !Double.isFinite(low) || !Double.isFinite(high)) {
             throw new OutOfRangeException(
                     "limit of " + quantity.word(),
-                    "from " + least + " to " + most,
+                    empty ? "without an end" : "from " + low + " to " + high,
                     "one finite end or two in order",
                     "take it from the fluid's data sheet");
         }

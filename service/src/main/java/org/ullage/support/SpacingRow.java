@@ -52,7 +52,7 @@ record SpacingRow(SpacingRule rule, SpacedPipe pipe, String from, String to, Len
 
     boolean covers(String size) {
         int place = SIZES.indexOf(size);
-        return place >= SIZES.indexOf(from) && place <= SIZES.indexOf(to) && place >= 0;
+        return place >= SIZES.indexOf(from) && place <= SIZES.indexOf(to);
     }
 
     String text() {

@@ -3,6 +3,7 @@ package org.ullage.charge;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -45,6 +46,8 @@ class ChargeCheckStepsTest {
                 .anyMatch(step -> step.contains("take it off"))
                 .anyMatch(step -> step.contains("Keep it short"))
                 .noneMatch(step -> step.contains("lock it open"));
+        assertThat(new ChargeCheckSteps(VesselConnection.WITHOUT_VALVE).text())
+                .startsWith("Check of the charge, no valve at the vessel\n");
     }
 
     @ParameterizedTest
@@ -54,6 +57,11 @@ class ChargeCheckStepsTest {
         for (String danger : List.of("scalds", "never oxygen", "regulator", "glycol", "weighs", "licensed person")) {
             assertThat(text).contains(danger);
         }
+        assertThat(text.lines().filter(line -> line.matches("[0-9]+[.] .*")).map(line -> line.split("[.]")[0]))
+                .containsExactlyElementsOf(
+                        IntStream.rangeClosed(1, steps(connection).size())
+                                .mapToObj(Integer::toString)
+                                .toList());
         assertThat(text).contains("1. Note the reading").matches("\\A\\p{ASCII}*\\z");
     }
 }

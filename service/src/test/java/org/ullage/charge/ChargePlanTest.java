@@ -16,6 +16,7 @@ import org.ullage.method.Sizing;
 import org.ullage.method.SizingJob;
 import org.ullage.method.TestFluid;
 import org.ullage.pressure.PressureInputs;
+import org.ullage.pressure.VesselPlace;
 import org.ullage.provenance.Source;
 import org.ullage.published.Methods;
 import org.ullage.quantity.AbsolutePressure;
@@ -192,6 +193,21 @@ class ChargePlanTest {
         assertThat(job.filledTo(highest).plan().hotPressure().in(Units.BAR)).isCloseTo(2.6, within(1e-9));
     }
 
+    /** 10 m below the vessel the valve sees the column as well, so it lifts at 0.98 bar less at the vessel. */
+    @Test
+    void theReliefValveLiftsAtItsOwnPlace() {
+        PressureInputs below = PRESSURES
+                .withFinalPressure(GaugePressure.bar(1.9))
+                .withPlace(VesselPlace.AT_VALVE.withValveAbove(Length.metres(-10)));
+        ChargeJob job = ChargeJob.of(Methods.EN_12828.size(job(VesselType.bladder(), below)), NOMINAL, TWENTY, TEN);
+        double lifts = 3 - 0.980665;
+        assertThat(job.plan().hotPressure().in(Units.BAR)).isLessThan(lifts);
+        assertThat(warnings(job)).doesNotContain("relief valve lifts");
+        assertThat(job.filledTo(GaugePressure.bar(1.6)).plan().hotPressure().in(Units.BAR))
+                .isBetween(lifts, 3.0);
+        assertThat(warnings(job.filledTo(GaugePressure.bar(1.6)))).contains("relief valve lifts");
+    }
+
     @Test
     void theVesselItselfIsJudged() {
         assertThat(warnings(ChargeJob.of(sizing(), Volume.litres(80), TWENTY, TEN)))
@@ -219,6 +235,15 @@ class ChargePlanTest {
                         .plan())
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("fill temperature 5 degC");
+    }
+
+    @Test
+    void aChargeThatNoGaugeShowsIsWarnedOf() {
+        Sizing none = Methods.EN_12828.size(job(VesselType.bladder(), PRESSURES.withPreCharge(GaugePressure.bar(0))));
+        ChargeJob job = ChargeJob.of(none, Volume.litres(400), TWENTY, TEN);
+        assertThat(job.plan().toSet().pressure().si()).isZero();
+        assertThat(warnings(job)).contains("The charge to set is not above the air pressure");
+        assertThat(job.plan().text(UnitSystem.SI)).contains("! The charge to set is not above the air pressure");
     }
 
     @Test
@@ -250,6 +275,8 @@ class ChargePlanTest {
         assertThat(metric.text(UnitSystem.SI))
                 .contains("set the charge to 0.8977 bar with the gas at 5 degC")
                 .contains("that is 1 bar with the gas at 20 degC")
+                .contains("  found 0.8274 bar")
+                .contains("with the loop at 10 degC ")
                 .contains("after filling, with the gas at 5 degC")
                 .contains("highest temperature and the gas at 20 degC")
                 .matches("\\A\\p{ASCII}*\\z");
@@ -269,6 +296,7 @@ class ChargePlanTest {
                 "max(V_wr, V_i) + V_c",
                 "P_h * V_n / (V_n - V_w - V_e)",
                 "P_hot - p_a - p_st",
+                "P_fill - p_a - p_st",
                 "p_w - p_x")) {
             assertThat(text).contains(formula);
         }
@@ -290,7 +318,8 @@ class ChargePlanTest {
                         .plan()
                         .workings()
                         .text(UnitSystem.SI))
-                .contains("min(a, max(0, 1 - P_x * g_f / p_f)) - min(a, max(0, 1 - P_x * g_i / p_i))");
+                .contains("min(a, max(0, 1 - P_x * g_f / p_f)) - min(a, max(0, 1 - P_x * g_i / p_i))")
+                .contains("min(50 vol%, max(0, 1 - 1.5 bar abs * 1.03411 / 3.6 bar abs))");
     }
 
     @Test

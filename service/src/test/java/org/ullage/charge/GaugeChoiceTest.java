@@ -40,6 +40,8 @@ class GaugeChoiceTest {
                         && caution.text().contains("A finer range will do."));
         assertThat(tyre.warnings()).anyMatch(caution -> caution.text().contains("lowest quarter"));
         assertThat(tyre.text(UnitSystem.IP))
+                .startsWith("gauge: 0 psi to 100 psi")
+                .contains("! The gauge cannot decide")
                 .contains(
                         "at 12 psi it may be off by 3 psi either way: 25 % of the reading, 11.2 % of the absolute pressure")
                 .contains("it cannot decide to within 1.45 psi [COMMON_PRACTICE]")
@@ -62,6 +64,9 @@ class GaugeChoiceTest {
         assertThat(choice(60).within(PressureDifference.psi(2)).decides()).isTrue();
         assertThat(choice(60).within(PressureDifference.psi(1.8)).decides()).isTrue();
         assertThat(choice(30).within(PressureDifference.psi(0.5)).warnings())
+                .anyMatch(caution -> caution.text().contains("take a finer class"));
+        // 0 to 30 psi is finer than 0 to 100 psi and still off by 0.6 psi
+        assertThat(choice(100).within(PressureDifference.psi(0.5)).warnings())
                 .anyMatch(caution -> caution.text().contains("take a finer class"));
         assertThatThrownBy(() -> choice(60).within(PressureDifference.psi(0)))
                 .isInstanceOf(OutOfRangeException.class)
@@ -127,6 +132,7 @@ class GaugeChoiceTest {
 
     @Test
     void theHighestPressureCannotBeBelowTheReading() {
+        assertThat(GaugeChoice.of(psi(30), TWELVE, TWELVE, AIR).decides()).isTrue();
         assertThatThrownBy(() -> GaugeChoice.of(psi(30), TWELVE, GaugePressure.psi(10), AIR))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("highest pressure the gauge will see");

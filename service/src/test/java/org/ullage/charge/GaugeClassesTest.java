@@ -50,8 +50,18 @@ class GaugeClassesTest {
         assertThat(GaugeClasses.all()).hasSize(15).doesNotHaveDuplicates();
     }
 
+    @ParameterizedTest
+    @CsvSource({"0, 1, 1", "1, 0, 1", "1, 1, 0"})
+    void everyPartOfTheScaleNeedsALimit(double lower, double middle, double upper) {
+        assertThatThrownBy(() -> new GaugeClass("certificate", "own", lower, middle, upper, Source.given()))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("permissible error of a gauge");
+    }
+
     @Test
     void aLimitThatIsNoPercentageIsRefused() {
+        assertThat(GaugeClass.uniform("certificate", "own", 100, Source.given()).middleHalf())
+                .isEqualTo(100);
         for (double percent : new double[] {0, -1, 101, Double.NaN}) {
             assertThatThrownBy(() -> GaugeClass.uniform("certificate", "own", percent, Source.given()))
                     .isInstanceOf(OutOfRangeException.class)

@@ -62,6 +62,15 @@ class VesselAcceptanceTest {
         assertThat(litres(vessel, 2)).isCloseTo(100 * (1 - 2.2 / 3.2), within(1e-9));
     }
 
+    /** Charged at 300 K, cold at 270 K: 2 bar become 1.8 bar and let 10 L in before the loop warms up. */
+    @Example
+    void gasThatCoolsDownLetsWaterIn() {
+        GasTemperatures cool = new GasTemperatures(
+                Temperature.kelvins(300), Temperature.kelvins(270), Temperature.kelvins(300), Source.given());
+        VesselAcceptance vessel = new VesselAcceptance(NOMINAL, COLD, LAST, cool, null);
+        assertThat(litres(vessel, 2)).isCloseTo(37.5 - 10, within(1e-9));
+    }
+
     @Example
     void impossibleVesselsAreRefused() {
         assertThatThrownBy(() -> VesselAcceptance.of(Volume.litres(0), COLD, LAST))

@@ -95,8 +95,8 @@ class FluidFindingsTest {
         Finding finding = only(FluidSample.of().with(SampleValue.oxygen(0.05)));
         assertThat(finding.verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(finding.meaning())
-                .contains("low-salt operation below 0.1 mg/L")
-                .contains("saline operation");
+                .isEqualTo(
+                        "say how the loop is run: low-salt operation below 0.1 mg/L; saline operation below 0.02 mg/L");
         assertThat(only(FluidSample.of(SALINE).with(SampleValue.oxygen(0.05))).verdict())
                 .isEqualTo(Verdict.TREAT);
         assertThat(only(FluidSample.of(LOW_SALT).with(SampleValue.oxygen(0.05))).verdict())
@@ -139,6 +139,37 @@ class FluidFindingsTest {
                 .isEmpty();
     }
 
+    /** MO-405 and a magazine both print 7.0: the document is named first, as it stands first. */
+    @Test
+    void ofLimitsThatAgreeTheFirstDecides() {
+        Finding finding = only(FluidSample.of(GLYCOL).with(SampleValue.ph(6.8)));
+        assertThat(finding.decidedBy().meaning()).isEqualTo("reinhibit or replace below");
+        assertThat(finding.source().document()).contains("MO-405");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-19.9, TREAT, does not protect down to", "-20, KEEP, protects down to", "-25, KEEP, protects down to"})
+    void protectionToTheColdItMustStandIsEnough(double freezing, Verdict expected, String words) {
+        Finding finding =
+                only(FluidSample.of(GLYCOL).freezingAt(Temperature.celsius(freezing), Temperature.celsius(-20)));
+        assertThat(finding.verdict()).isEqualTo(expected);
+        assertThat(finding.meaning()).startsWith(words);
+    }
+
+    /** Ageing above 250 degF (121 degC), bulk limit of solar grade 160 degC: both are limits, not yet beyond. */
+    @ParameterizedTest
+    @CsvSource({
+        "121, KEEP, not above 121 degC",
+        "122, WATCH, above 121 degC",
+        "160, WATCH, above 121 degC",
+        "161, TREAT, above the bulk limit"
+    })
+    void heatCountsFromAboveItsLimit(double hottest, Verdict expected, String words) {
+        Finding finding = only(FluidSample.of(GLYCOL).heatedTo(Temperature.celsius(hottest)));
+        assertThat(finding.verdict()).isEqualTo(expected);
+        assertThat(finding.meaning()).startsWith(words);
+    }
+
     @Test
     void eyesAndNoseCount() {
         FluidFindings findings = FluidFindings.of(FluidSample.of(GLYCOL).with(Look.DARK, Smell.BURNT));
@@ -166,7 +197,8 @@ class FluidFindingsTest {
                 .hasMessageContaining("given once");
         assertThatThrownBy(() -> FluidSample.of(LOW_SALT, SALINE)).hasMessageContaining("one of the two");
         assertThatThrownBy(() -> SampleLimit.ofDataSheet(SampleQuantity.PH, null, null, Verdict.TREAT, "x"))
-                .isInstanceOf(OutOfRangeException.class);
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("without an end");
         assertThatThrownBy(() -> SampleLimit.ofDataSheet(SampleQuantity.PH, 9.0, 8.0, Verdict.TREAT, "x"))
                 .isInstanceOf(OutOfRangeException.class);
     }

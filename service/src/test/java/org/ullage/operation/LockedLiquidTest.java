@@ -14,6 +14,7 @@ import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
+import org.ullage.quantity.Stress;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.TemperatureDifference;
 import org.ullage.quantity.UnitSystem;
@@ -166,5 +167,19 @@ class LockedLiquidTest {
     void badWalls() {
         assertThatThrownBy(() -> wall(WallMaterial.STEEL, 0, 1)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> wall(WallMaterial.STEEL, 10, 0)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> material(0, 0.3)).hasMessageContaining("modulus of own");
+        assertThatThrownBy(() -> material(1000, -0.01)).hasMessageContaining("Poisson's ratio of own -0.01");
+        assertThatThrownBy(() -> material(1000, 0.51)).hasMessageContaining("Poisson's ratio of own 0.51");
+        assertThat(material(1000, 0).poisson()).isZero();
+        assertThat(material(1000, 0.5).poisson()).isEqualTo(0.5);
+    }
+
+    private static WallMaterial material(double megapascals, double poisson) {
+        return new WallMaterial(
+                "own",
+                Stress.megapascals(megapascals),
+                WallMaterial.STEEL.linearExpansion(),
+                poisson,
+                WallMaterial.STEEL.source());
     }
 }

@@ -58,6 +58,12 @@ class OperatingBandTest {
         OperatingBand band = band(10, 0.1, 0.1);
         assertThat(band.contains(new Reading(CURVE.pressure(HOT), HOT))).isTrue();
         assertThat(band.contains(reading(2.9, 80))).isFalse();
+        assertThat(band.contains(new Reading(band.highest(HOT).pressure(), HOT)))
+                .as("upper edge")
+                .isTrue();
+        assertThat(band.contains(new Reading(band.lowest(HOT).pressure(), HOT)))
+                .as("lower edge")
+                .isTrue();
         assertThat(band.contains(reading(1.2, 80))).isFalse();
     }
 

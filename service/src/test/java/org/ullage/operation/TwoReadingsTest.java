@@ -116,6 +116,9 @@ class TwoReadingsTest {
         refused(
                 () -> rigid(HOT, COLD),
                 "hot temperature 0 degC (32 degF) is not allowed: it must be above the cold temperature");
+        refused(
+                () -> rigid(COLD, reading(2.0, 0)),
+                "hot temperature 0 degC (32 degF) is not allowed: it must be above the cold temperature");
         refused(() -> rigid(COLD, reading(1.0, 80)), "final pressure 2 bar abs");
         refused(() -> rigid(reading(0.4, 0), HOT), "gas charge 1.5 bar abs");
         refused(() -> new SoundVessel(Volume.litres(0), GaugePressure.bar(1), ONE_BAR), "nominal volume 0 L");

@@ -81,6 +81,16 @@ class VesselBankTest {
                 .isCloseTo((120 + 100) / 9.0 * 0.01, within(1e-9));
     }
 
+    /** 10 m up the vessel begins at 2.980665 bar; at 4 bar it sees 3.019335: 60 x 2 / 3.019335^2 L/bar. */
+    @Test
+    void complianceOfAVesselOnTheRoof() {
+        VesselBank roof = bank(vessel("roof", 60, 1).standing(Length.metres(10)));
+        PressureDifference little = PressureDifference.bar(0.01);
+        assertThat(roof.gasCompliance(GaugePressure.bar(3), little).in(Units.LITRE))
+                .isCloseTo(120 / (3.019335 * 3.019335) * 0.01, within(1e-9));
+        assertThat(roof.gasCompliance(GaugePressure.bar(1.9), little)).isEqualTo(Volume.litres(0));
+    }
+
     @Test
     void pressureForWaterGoesBack() {
         VesselBank one = bank(vessel("A", 60, 1));
@@ -119,6 +129,19 @@ class VesselBankTest {
     }
 
     @Test
+    void theEndsOfWhatAVesselHoldsAreAllowed() {
+        InstalledVessel sound = vessel("A", 60, 1);
+        assertThat(sound.withAcceptanceLimit(Volume.litres(60)).acceptanceLimit())
+                .isEqualTo(Volume.litres(60));
+        assertThat(sound.withGas(Volume.litres(0), TWO, InUse.ONE_BAR).gasLeft())
+                .isEqualTo(VolumeFraction.percent(0));
+        // 120 L bar of gas are 60 L at 2 bar abs
+        assertThat(sound.withGas(Volume.litres(60), GaugePressure.bar(1), InUse.ONE_BAR)
+                        .gasLeft())
+                .isEqualTo(VolumeFraction.percent(100));
+    }
+
+    @Test
     void refusals() {
         VesselBank bank = bank(vessel("A", 60, 1), vessel("B", 40, 1));
         refused(() -> bank(), "number of vessels 0");
@@ -126,6 +149,9 @@ class VesselBankTest {
         refused(() -> vessel(" ", 1, 1), "name of a vessel blank");
         refused(() -> vessel("A", 0, 1), "nominal volume of A 0 L");
         refused(() -> vessel("A", 10, 1).withAcceptanceLimit(Volume.litres(11)), "acceptance limit of A 11 L");
+        refused(() -> vessel("A", 10, 1).withAcceptanceLimit(Volume.litres(0)), "acceptance limit of A 0 L");
+        assertThatThrownBy(() -> vessel("A", 60, 1).withGas(Volume.litres(50), TWO, InUse.ONE_BAR))
+                .hasMessageContaining("what it was charged with, 40 L");
         refused(() -> vessel("A", 10, 1).withGas(Volume.litres(11), TWO, InUse.ONE_BAR), "gas in A 11 L");
         refused(() -> bank.without("X"), "vessel to shut off X is not allowed: it must be one of [A, B]");
         refused(() -> bank.without("A").without("B"), "vessel to shut off B is not allowed: it must be not the only");

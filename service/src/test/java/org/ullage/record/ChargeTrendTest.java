@@ -52,6 +52,7 @@ class ChargeTrendTest {
         assertThat(loss.least().in(Units.BAR)).isCloseTo(0.1, within(1e-6));
         assertThat(loss.degreesOfFreedom()).isEqualTo(2);
         assertThat(loss.outliers()).isEmpty();
+        assertThat(loss.text(UnitSystem.SI)).startsWith("loss a year 0.1 bar").doesNotContain("within the scatter");
     }
 
     /** Recharged each time: the losses between are 0.10, 0.14 and 0.12 bar in equal years, so the mean and its t interval. */
@@ -113,6 +114,7 @@ class ChargeTrendTest {
         assertThat(trend.points()).hasSize(1);
         assertThat(trend.leftOut())
                 .extracting(LeftOut::toString)
+                .allSatisfy(line -> assertThat(trend.text(UnitSystem.SI)).contains(line))
                 .containsExactly(
                         "2021-10-01 left out: read under water pressure, which is not the charge",
                         "2022-10-01 left out: the temperature of the gas is not recorded");
@@ -138,13 +140,17 @@ class ChargeTrendTest {
                 .charge(Books.found("V1", 0.2, 20))
                 .replacement(new Replacement("V1", fitted, "membrane torn", null, null))
                 .build();
+        VisitRecord unclear = Books.visit(
+                START, ChargeCheck.of("V1").left(GaugePressure.bar(1.8)).build());
         ServiceBook book = begun(1.5, 20)
+                .withVisit(unclear)
                 .withVisit(replaced)
                 .withVisit(Books.visit(START.plusYears(2), Books.found("V1", 1.25, 20)));
         ChargeTrend trend = ChargeTrend.of(book, "V1", AIR);
         assertThat(trend.points())
                 .extracting(point -> point.read().in(Units.BAR))
                 .containsExactly(1.3, 1.25);
+        assertThat(trend.leftOut()).isEmpty();
         assertThat(TagNote.of(book, "V1").text(UnitSystem.SI)).contains("80 L").contains("gas charge: 1.3 bar");
     }
 
@@ -170,6 +176,7 @@ class ChargeTrendTest {
                 .withVisit(Books.visit(START.plusYears(2), Books.found("V1", 1.5, 20)));
         NextCheck next = ChargeTrend.of(book, "V1", AIR).nextCheck(GaugePressure.bar(0.5));
         assertThat(next.date()).isEqualTo(START.plusYears(3));
+        assertThat(estimated(book).text(UnitSystem.SI)).contains("no loss is within the scatter");
         assertThat(next.source().provenance()).isEqualTo(Provenance.PUBLISHED);
         NextCheck tooFew = ChargeTrend.of(begun(1.5, 20), "V1", AIR).nextCheck(GaugePressure.bar(0.5));
         assertThat(tooFew.date()).isEqualTo(START.plusYears(1));
@@ -189,6 +196,22 @@ class ChargeTrendTest {
         assertThat(trend.nextCheck(lowest).date()).isEqualTo(last.plusDays(183));
         assertThat(trend.nextCheck(GaugePressure.bar(1.4)).date()).isEqualTo(last);
         assertThat(trend.nextCheck(GaugePressure.bar(1.4)).reason()).contains("recharge");
+    }
+
+    @Test
+    void eachReadingSaysWhoseChargeItWas() {
+        ServiceBook book = begun(1.5, 20).withVisit(Books.visit(START.plusYears(1), Books.found("V1", 1.4, 18)));
+        assertThat(ChargeTrend.of(book, "V1", AIR).text(UnitSystem.SI))
+                .contains("2020-10-01: 1.5 bar at 20 degC")
+                .containsPattern("2020-10-01: .* as left")
+                .containsPattern("2021-10-01: 1.4 bar at 18 degC.* as found");
+    }
+
+    @Test
+    void aChargeRightAtTheLowestIsRecharged() {
+        ChargeTrend trend = ChargeTrend.of(begun(1.5, 20), "V1", AIR);
+        GaugePressure there = trend.points().get(0).corrected().gauge(AIR);
+        assertThat(trend.nextCheck(there).reason()).contains("recharge");
     }
 
     @Test
@@ -233,6 +256,8 @@ class ChargeTrendTest {
         String workings = trend.workings().text(UnitSystem.SI);
         assertThat(workings)
                 .contains("(p + p_a) * T_20 / T")
+                .contains("charge of 2020-10-01 as left, stretch 1, at 20 degC")
+                .contains("charge of 2021-10-01 as found, stretch 1, at 20 degC")
                 .contains("-S_xy / S_xx")
                 .contains("t * s / S_xx^0.5");
         double loss = trend.workings().steps().get(4).result().number();

@@ -102,6 +102,14 @@ class CommonSlopeTest {
         assertThat(CommonSlope.of(points).outliers()).containsExactly(4);
     }
 
+    /** Three points of a line and a fourth far off: four are the fewest that can tell. */
+    @Test
+    void ofFourPointsOneMayBeAnOutlier() {
+        List<TrendPoint> points = List.of(at(0, 1, 0), at(1, 2, 0), at(2, 3, 0), at(3, 9, 0));
+        assertThat(CommonSlope.of(points).outliers()).containsExactly(3);
+        assertThat(CommonSlope.of(points.subList(1, 4)).outliers()).isEmpty();
+    }
+
     @Test
     void roundingIsNoOutlier() {
         List<TrendPoint> points = new ArrayList<>();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.ullage.condition.SampleQuantity;
 import org.ullage.condition.SampleValue;
@@ -37,11 +38,43 @@ class FluidTrendTest {
         assertThat(change.greatest()).isLessThan(0);
         assertThat(FluidTrend.of(book(8.4, 8.2, 8.0), SampleQuantity.PH).text())
                 .contains("2020-10-01: pH 8.4")
-                .contains("pH changes by -0.05 a year");
+                .contains("pH changes by -0.05 a year")
+                .doesNotContain("within the scatter");
+        assertThat(FluidTrend.of(book(8.0, 8.2, 8.4), SampleQuantity.PH).text())
+                .contains("pH changes by +0.05 a year")
+                .doesNotContain("within the scatter");
+    }
+
+    @Test
+    void itsIntervalIsThatOfTheUsualLine() {
+        SimpleRegression usual = new SimpleRegression();
+        usual.addData(new double[][] {{0, 8.4}, {4, 8.2}, {8, 8.1}});
+        double half = usual.getSlopeConfidenceInterval();
+        FluidTrend trend = FluidTrend.of(book(8.4, 8.2, 8.1), SampleQuantity.PH);
+        FluidChange.Estimated change = (FluidChange.Estimated) trend.change();
+        assertThat(change.least()).isCloseTo(usual.getSlope() - half, within(1e-9));
+        assertThat(change.greatest()).isCloseTo(usual.getSlope() + half, within(1e-9));
+        assertThat(trend.text()).contains("no change is within the scatter");
+    }
+
+    @Test
+    void aSteadyPhMayBeUnchanged() {
+        assertThat(FluidTrend.of(book(8, 8, 8), SampleQuantity.PH).text())
+                .contains("pH changes by +0 a year")
+                .contains("no change is within the scatter");
+    }
+
+    @Test
+    void aSampleFarFromTheLineIsNamed() {
+        assertThat(FluidTrend.of(book(8.4, 8.31, 8.2, 8.1, 6.5, 7.9, 7.81, 7.7), SampleQuantity.PH)
+                        .text())
+                .contains("far from the line, look for the cause: 2036-10-01: pH 6.5");
     }
 
     @Test
     void tooFewGiveNoNumber() {
+        assertThat(FluidTrend.of(book(8.4, 8.2), SampleQuantity.PH).text())
+                .contains("too few samples for a rate of pH: 1");
         assertThat(FluidTrend.of(book(8.4, 8.2), SampleQuantity.PH).change())
                 .isEqualTo(new FluidChange.TooFew(SampleQuantity.PH, 1));
         assertThat(FluidTrend.of(book(8.4, 8.2, 8.0), SampleQuantity.OXYGEN).change())

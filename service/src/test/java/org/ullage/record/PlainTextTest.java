@@ -28,6 +28,8 @@ class PlainTextTest {
     void countsWideLettersTwice() {
         assertThat(PlainText.wrapped("\u6691\u623F\u6691\u623F\u6691", 4))
                 .containsExactly("\u6691\u623F", "\u6691\u623F", "\u6691");
+        // full-width letters and the ideographic comma
+        assertThat(PlainText.wrapped("\uFF21\u3001\uFF22", 4)).containsExactly("\uFF21\u3001", "\uFF22");
         assertThat(PlainText.cut("\uD83D\uDE00\uD83D\uDE00\uD83D\uDE00", 5)).isEqualTo("\uD83D\uDE00...");
     }
 

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ullage.condition.FluidSample;
+import org.ullage.condition.LoopTrait;
+import org.ullage.condition.SampleValue;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Temperature;
 import org.ullage.vessel.VesselKind;
@@ -67,6 +70,11 @@ class PreSeasonChecklistTest {
                                 .sample(Books.sample(8))
                                 .build())))
                 .contains("inhibitor");
+        SampleNote plain = SampleNote.of(FluidSample.of(LoopTrait.SALINE).with(SampleValue.ph(8)));
+        assertThat(text(ServiceBook.of(water)
+                        .withVisit(
+                                VisitRecord.of(Books.START, "C").sample(plain).build())))
+                .contains("Fluid (water): let a sample stand");
         assertThat(text(Books.leastBook())).contains("find out what the loop is filled with");
     }
 
@@ -77,9 +85,13 @@ class PreSeasonChecklistTest {
                 .contains("Minimum mark on the gauge: not recorded")
                 .contains("The load it was checked for is not recorded")
                 .contains("Its setting: not recorded")
-                .contains("note which gauge is used");
+                .contains("note which gauge is used")
+                .contains("fill pressure, which is not recorded")
+                .contains("note pressure and temperature; none is recorded to compare with.");
         assertThat(text(Books.fullBook()))
                 .contains("see that it stands at 1.4 bar")
+                .contains("fill pressure, 1.5 bar (21.76 psi) recorded")
+                .contains("note pressure and temperature; recorded: 2.3 bar (33.36 psi) at 70 degC (158 degF).")
                 .contains("checked for 65 kg (143.3 lb)")
                 .contains("gauge 17");
     }
@@ -99,8 +111,11 @@ class PreSeasonChecklistTest {
             assertThat(item.why()).isNotBlank();
             assertThat(item.source().document()).isNotBlank();
         });
+        assertThat(list.items()).anySatisfy(item -> assertThat(item.text()).contains("; tap it at both ends."));
+        assertThat(list.items()).anySatisfy(item -> assertThat(item.why()).contains("The recorded one ends at 4 bar"));
         assertThat(list.text().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(list.text())
+                .startsWith("Before the season: Mill House\n")
                 .contains("[ ] Vessel V1")
                 .contains("[ ] Vessel V3")
                 .contains("never oxygen");

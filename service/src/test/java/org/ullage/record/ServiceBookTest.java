@@ -157,11 +157,39 @@ class ServiceBookTest {
     }
 
     @Test
+    void aVesselIsCheckedOnceAVisitAndOnlyReplacedIfItIsThere() {
+        assertThatExceptionOfType(OutOfRangeException.class)
+                .isThrownBy(() -> VisitRecord.of(Books.START, "C")
+                        .charge(Books.found("V1", 1, 20))
+                        .charge(Books.found("V1", 1.1, 20))
+                        .build())
+                .withMessageContaining("vessel of a visit \"V1\"");
+        VisitRecord elsewhere = VisitRecord.of(Books.START, "C")
+                .replacement(new Replacement("V9", Books.vessel("V3", 1, 20), "membrane torn", null, null))
+                .build();
+        assertThatExceptionOfType(OutOfRangeException.class)
+                .isThrownBy(() -> Books.leastBook().withVisit(elsewhere))
+                .withMessageContaining("\"V9\"");
+    }
+
+    @Test
     void followsReplacements() {
         assertThat(Books.fullBook().vesselsNow()).extracting(VesselNote::id).containsExactly("V1", "V3");
         assertThatExceptionOfType(OutOfRangeException.class)
                 .isThrownBy(() ->
                         Books.fullBook().withVisit(Books.visit(Books.START.plusYears(3), Books.found("V2", 1, 20))));
+    }
+
+    @Test
+    void aLoopMayHaveNeededNoWater() {
+        VisitRecord dry =
+                VisitRecord.of(Books.START, "C").makeUpWater(Volume.litres(0)).build();
+        assertThat(dry.makeUpWater()).isEqualTo(Volume.litres(0));
+        assertThatExceptionOfType(OutOfRangeException.class)
+                .isThrownBy(() -> VisitRecord.of(Books.START, "C")
+                        .makeUpWater(Volume.litres(-1))
+                        .build())
+                .withMessageContaining("zero or more");
     }
 
     @Test
@@ -205,7 +233,11 @@ class ServiceBookTest {
                 .contains("charge set:               17.4 psi with the gas at 68 degF")
                 .contains("Visit of 2021-10-01")
                 .contains("pH 8.2, conductivity 420 uS/cm")
-                .contains("Vessel V2 replaced");
+                .contains("Vessel V2 replaced")
+                .contains("gas:                      nitrogen")
+                .contains("gauge:                    gauge 17")
+                .contains("filled to:                21.76 psi with the water at 59 degF")
+                .contains("leak test at:             58.02 psi");
         assertThat(full.chars().allMatch(c -> c == '\n' || (c >= ' ' && c < 127)))
                 .isTrue();
     }

@@ -122,6 +122,17 @@ class SizingRecordTest {
     }
 
     @Test
+    void rigidPipeIsWrittenByItsShortName() {
+        SizingJob steel =
+                Jobs.steel(TestFluid.WATER, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(80));
+        Loop loop = Loop.withContents(Volume.litres(1000)).rigid().filledWith(TestFluid.WATER);
+        SizingJob rigid = new SizingJob(loop, steel.vessel(), steel.temperatures(), steel.pressures());
+        JobRecord record = JobRecord.of(rigid, Methods.ASHRAE, "test water");
+        assertThat(Books.json(record)).contains("\"pipe\":\"none\"").doesNotContain("linearExpansion");
+        assertThat(record.job(SizingRecordTest::fluid).loop().pipe()).isEqualTo(PipeMaterial.RIGID);
+    }
+
+    @Test
     void anotherModelOfTheFluidIsRefused() {
         JobRecord job = JobRecord.of(
                 Jobs.steel(TestFluid.WATER, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(80)),

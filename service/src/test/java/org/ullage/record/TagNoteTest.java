@@ -41,6 +41,13 @@ class TagNoteTest {
     }
 
     @Test
+    void eachVesselHasItsOwnTag() {
+        assertThat(TagNote.of(Books.fullBook(), "V3").text(UnitSystem.SI))
+                .contains("vessel: V3")
+                .contains("gas charge: 1.1 bar");
+    }
+
+    @Test
     void saysWhatIsNotRecorded() {
         assertThat(TagNote.of(Books.leastBook(), "V1").text(UnitSystem.SI))
                 .contains("gas charge: not recorded")

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.ullage.quantity.Force;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Stress;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
 
@@ -72,6 +73,27 @@ class BeamSpanTest {
                 .contains("25000 psi * 0.202 in3 / (0.125 * 60 in)", "673.333 lbf", "[FROM_MEMORY]");
         assertThat(span.cautions())
                 .anySatisfy(caution -> assertThat(caution.text()).contains("below 24 in"));
+    }
+
+    @Test
+    void theTextNamesTheLoading() {
+        assertThat(span(60, BeamCase.CANTILEVER_END).text(DeflectionLimit.SPAN_240, UnitSystem.IP))
+                .contains(BeamCase.CANTILEVER_END.toString());
+        assertThat(BeamCase.CANTILEVER_END.toString()).startsWith("cantilever");
+    }
+
+    @Test
+    void aBeamNeedsStiffnessAndStrength() {
+        BeamSection channel = BeamSection.CHANNEL;
+        Stress none = Stress.psi(0);
+        assertThatThrownBy(() -> new BeamSection(
+                        "own", channel.modulus(), channel.secondMoment(), none, channel.allowable(), channel.source()))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("modulus of elasticity");
+        assertThatThrownBy(() -> new BeamSection(
+                        "own", channel.modulus(), channel.secondMoment(), channel.elasticity(), none, channel.source()))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("allowable bending stress");
     }
 
     @Test

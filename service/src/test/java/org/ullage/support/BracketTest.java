@@ -52,6 +52,30 @@ class BracketTest {
     }
 
     @Test
+    void pullAndShearMayUseUpTheAnchorsWhole() {
+        Bracket loaded = bracket(120, 0);
+        AnchorStrength twice = new AnchorStrength(
+                loaded.tensionPerAnchor().times(2), loaded.shearPerAnchor().times(2));
+        Bracket full = new Bracket(loaded.carried(), loaded.arm(), loaded.rows(), 2, 4, Force.newtons(0), twice);
+        assertThat(full.combinedUse()).isEqualTo(1);
+        assertThat(full.passes()).isTrue();
+    }
+
+    @Test
+    void sizesHaveNoSign() {
+        assertThatThrownBy(() -> bracket(120, -60))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("force away from the wall")
+                .hasMessageContaining("-60 lbf");
+        Bracket bracket = bracket(120, 0);
+        assertThatThrownBy(() -> new Bracket(
+                        bracket.carried(), Length.metres(-0.2), bracket.rows(), 2, 4, Force.newtons(0), STRENGTH))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("distance from the wall")
+                .hasMessageContaining("-200 mm");
+    }
+
+    @Test
     void workingsAndCautions() {
         assertThat(bracket(120, 0).workings().text(UnitSystem.IP))
                 .contains("(1200 lbf in / 12 in + 0 lbf) / 2", "50 lbf", "30 lbf");
@@ -78,5 +102,8 @@ class BracketTest {
         assertThatThrownBy(() -> new AnchorStrength(Force.newtons(0), Force.newtons(1)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("approval");
+        assertThatThrownBy(() -> new AnchorStrength(Force.newtons(1), Force.newtons(0)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("shear");
     }
 }

@@ -84,5 +84,8 @@ class HangerRodTest {
                 .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> HangerRod.rootArea(Length.of(1, Units.INCH), 0))
                 .isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> HangerRod.rootArea(Length.of(1, Units.INCH), -8))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("threads per inch");
     }
 }

@@ -48,6 +48,35 @@ class HangerSpacingTest {
     }
 
     @Test
+    void aRefusalNamesTheSizesOfTheRule() {
+        assertThatThrownBy(() -> HangerSpacing.of(SpacingRule.IMC, SpacedPipe.CPVC, "14"))
+                .hasMessageContaining("pipe of IMC Table 305.4")
+                .hasMessageContaining("one of the sizes 1/8 to 1, 1-1/4 to 12");
+        assertThatThrownBy(() -> HangerSpacing.of(SpacingRule.MSS_GUIDE, SpacedPipe.COPPER_TUBE, "14"))
+                .hasMessageContaining("one of the sizes 1/2, 3/4, 1, 1-1/4");
+    }
+
+    @Test
+    void aRefusalEchoesASizeButNoEssay() {
+        assertThatThrownBy(() -> HangerSpacing.of(SpacingRule.IMC, SpacedPipe.STEEL, "14"))
+                .hasMessageContaining("steel pipe 14");
+        assertThatThrownBy(() -> HangerSpacing.of(SpacingRule.IMC, SpacedPipe.STEEL, "x".repeat(1000)))
+                .hasMessageContaining("of a size that is no size");
+    }
+
+    @Test
+    void theSmallestAndTheLargestSizeBelongToTheRule() {
+        assertThat(HangerSpacing.of(SpacingRule.IMC, SpacedPipe.STEEL, "1/8")
+                        .span()
+                        .in(Units.FOOT))
+                .isCloseTo(12, within(1e-12));
+        assertThat(HangerSpacing.of(SpacingRule.IMC, SpacedPipe.STEEL, "12")
+                        .span()
+                        .in(Units.FOOT))
+                .isCloseTo(12, within(1e-12));
+    }
+
+    @Test
     void notForSpansWithVessels() {
         HangerSpacing spacing = HangerSpacing.of(SpacingRule.IMC, SpacedPipe.STEEL, "2");
         assertThat(spacing.text(UnitSystem.IP))

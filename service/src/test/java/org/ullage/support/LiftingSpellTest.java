@@ -1,11 +1,13 @@
 package org.ullage.support;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.ullage.quantity.OutOfRangeException;
 
 class LiftingSpellTest {
 
@@ -24,6 +26,13 @@ class LiftingSpellTest {
         assertThat(Grip.FAIR.multiplier(false)).isEqualTo(0.95);
         assertThat(Grip.FAIR.multiplier(true)).isEqualTo(1);
         assertThat(Grip.POOR.multiplier(true)).isEqualTo(0.9);
+    }
+
+    @Example
+    void aCountIsNotNegative() {
+        assertThatThrownBy(() -> LiftingSpell.UP_TO_1_HOUR.multiplier(-1, true))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("lifts per minute");
     }
 
     @Property

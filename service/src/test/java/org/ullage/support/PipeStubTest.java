@@ -102,9 +102,15 @@ class PipeStubTest {
 
     @Example
     void badInput() {
+        assertThatThrownBy(() -> AllowableStress.given(Stress.psi(0)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("allowable stress");
         assertThatThrownBy(() -> stub(PLAIN, 0, 8)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> stub(PLAIN, 10, -1)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> new SideForce(Force.newtons(-1), Length.metres(0)))
                 .isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> new SideForce(Force.newtons(1), Length.metres(-0.1)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("arm of the side force");
     }
 }

@@ -58,9 +58,18 @@ class RackTest {
                         "R_l * x - P_1 * (x - a_1)",
                         "91.6667 lbf",
                         "1833.33 lbf in",
-                        "100 lbf * 15 in / 60 in + 100 lbf * 40 in / 60 in");
+                        "100 lbf * 15 in / 60 in + 100 lbf * 40 in / 60 in",
+                        "channels in load 1, 381 mm (15 in) from the left",
+                        "channels in load 2, 1016 mm (40 in) from the left",
+                        "greatest bending moment, under load 2");
         assertThat(rack(200, 2).cautions())
                 .anySatisfy(caution -> assertThat(caution.text()).contains("crippling"));
+    }
+
+    @Test
+    void onlyLoadsBeforeThePlaceEnterItsMoment() {
+        assertThat(rack(200, 2).workings().steps())
+                .anySatisfy(step -> assertThat(step.formula()).isEqualTo("R_l * x - P_1 * (x - a_1)"));
     }
 
     @Test

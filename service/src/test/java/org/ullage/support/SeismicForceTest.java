@@ -53,6 +53,8 @@ class SeismicForceTest {
         SeismicForce soft = new SeismicForce(new Asce705To716(2.5, 1.5, 1), MASS, 1, 1);
         assertThat(soft.coefficient()).isCloseTo(1.6, within(1e-12));
         assertThat(soft.governing()).isEqualTo(SeismicForce.Governing.UPPER_BOUND);
+        SeismicForce vital = new SeismicForce(new Asce705To716(2.5, 1.5, 1), MASS, 1, 1.5);
+        assertThat(vital.coefficient()).isCloseTo(2.4, within(1e-12));
     }
 
     /** 0.4 x 1.0 x 1.5 x (3.5 / 1.3) (1.4 / 1.5) = 1.5077. */
@@ -63,6 +65,8 @@ class SeismicForceTest {
         assertThat(new SeismicForce(new Asce722(1, 1, 1, 1.5), MASS, 1, 1.5).coefficient())
                 .isCloseTo(0.45, within(1e-12));
         assertThat(force.text(UnitSystem.SI)).contains("ASCE 7-22", "1.51 of the weight");
+        assertThat(force.workings().text(UnitSystem.SI))
+                .contains("H_f / R_mu * (C_AR / R_po)", "3.5 / 1.3 * (1.4 / 1.5)");
     }
 
     @Test
@@ -83,9 +87,14 @@ class SeismicForceTest {
 
     @Test
     void badFactors() {
+        assertThatThrownBy(() -> new SeismicForce(Asce705To716.vessel(0), Mass.kilograms(0), 1, 1))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("waterlogged mass");
         assertThatThrownBy(() -> new Asce705To716(0.9, 2.5, 0)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> new Asce705To716(1, 0.9, 0)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> new Asce722(1, 1, 0, 1)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> new Asce722(1, 0.9, 1, 1)).hasMessageContaining("R_mu");
+        assertThatThrownBy(() -> new Asce722(1, 1, 1, 0.9)).hasMessageContaining("R_po");
         assertThatThrownBy(() -> new Asce722(Double.NaN, 1, 1, 1)).isInstanceOf(OutOfRangeException.class);
     }
 }

@@ -57,6 +57,12 @@ class ShellEstimateTest {
                 .hasMessageContaining("plate");
     }
 
+    @ParameterizedTest
+    @CsvSource({"2, 3", "2000, 3", "100, 25"})
+    void theEndsOfTheEstimateBelongToIt(double litres, double bar) {
+        assertThat(estimate(litres, bar).mass().si()).isPositive();
+    }
+
     @Test
     void textAndWorkings() {
         assertThat(estimate(80, 10).text(UnitSystem.SI))

@@ -82,6 +82,15 @@ class SimpleBeamTest {
         assertThatThrownBy(() -> beam(load(1, 2.1)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("overhang");
+        assertThatThrownBy(() -> new SimpleBeam(Length.metres(0), List.of(load(1, 0))))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("span");
+        assertThatThrownBy(() -> beam(load(1, 1)).deflectionAt(Length.metres(2.5), BeamSection.CHANNEL))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("place on the beam");
+        assertThatThrownBy(() -> load(1, -0.1))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("measure it from the left support");
         assertThatThrownBy(() -> load(-1, 1)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> beam(load(1, 1)).momentAt(Length.metres(2.5))).isInstanceOf(OutOfRangeException.class);
     }

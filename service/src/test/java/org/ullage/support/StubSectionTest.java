@@ -48,6 +48,7 @@ class StubSectionTest {
         assertThat(threaded.bore()).isEqualTo(plain.bore());
         assertThat(threaded.modulus()).isLessThan(plain.modulus());
         assertThat(threaded.source().provenance()).isEqualTo(Provenance.FROM_MEMORY);
+        assertThat(threaded.source().toString()).contains("2 x 0.8 / " + threadsPerInch);
     }
 
     @Test

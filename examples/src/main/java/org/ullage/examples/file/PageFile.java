@@ -1,10 +1,9 @@
-package org.ullage.examples.service;
+package org.ullage.examples.file;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.ullage.examples.file.BadFileException;
 
 /** A page or a chart that is written to a file. */
 public final class PageFile {
