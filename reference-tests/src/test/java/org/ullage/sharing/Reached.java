@@ -28,7 +28,7 @@ final class Reached {
     private static final int MOST_OF_A_CLASS = 30;
 
     private final String packages;
-    private final Map<Object, Boolean> seen = new IdentityHashMap<>();
+    private final IdentityHashMap<Object, Boolean> seen = new IdentityHashMap<>();
     private final Map<Class<?>, Integer> count = new HashMap<>();
     private final Deque<Object> open = new ArrayDeque<>();
     private final TreeSet<String> faults = new TreeSet<>();

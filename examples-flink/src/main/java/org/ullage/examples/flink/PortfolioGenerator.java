@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 
 /** Makes a portfolio of invented sites; the same seed makes the same file. */
-final class PortfolioGenerator {
+public final class PortfolioGenerator {
 
     static final String HEADER =
             "id,method,vessel,fluid,contents,cold,hot,pipe,static_head,relief_setting,contents_spread,cold_spread,"
@@ -48,6 +48,11 @@ final class PortfolioGenerator {
                 Math.round(0.05 * litres) + 1,
                 random.nextDouble(1, 3),
                 0.03 * head);
+    }
+
+    /** Writes a portfolio: file, number of lines, seed. */
+    public static void main(String[] arguments) throws IOException {
+        write(Path.of(arguments[0]), Integer.parseInt(arguments[1]), Long.parseLong(arguments[2]));
     }
 
     private static String one(List<String> words, SplittableRandom random) {

@@ -38,7 +38,10 @@ record PortfolioLine(FoundLoop loop, SizingUncertainty question, long seed) {
         try {
             SheetLine line =
                     SheetFile.read(new ByteArrayInputStream(file), COLUMNS).get(0);
-            line.requireWhole();
+            if (!line.whole()) {
+                throw new IllegalArgumentException("the line has another number of cells than the header;"
+                        + " write a comma for every blank cell and put a cell with a comma in double quotes");
+            }
             return line;
         } catch (BadFileException | IOException e) {
             throw new IllegalArgumentException(e.getMessage(), e);

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.ullage.examples.file.BadFileException;
 
 /** The portfolio on one machine, in a few lines of plain Java: first to last, or on all cores. */
-final class PortfolioLoop {
+public final class PortfolioLoop {
 
     private PortfolioLoop() {}
 

@@ -17,7 +17,7 @@ import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
  * The portfolio on Apache Flink: its lines are sized by all tasks and written to a folder of part files, whose rows stand in no order. A task that dies is begun again at its last checkpoint; a part file is shown only when a checkpoint covers it, so no row is
  * lost or stands twice.
  */
-final class PortfolioOnFlink {
+public final class PortfolioOnFlink {
 
     private static final int MOST_RESTARTS = 3;
 

@@ -26,7 +26,8 @@ record PortfolioSizing(String header, int draws) implements Serializable {
 
     /** The answer, without a line break. */
     String answer(String text) {
-        String id = "";
+        // Stands for the id of a line that cannot even be cut into cells.
+        String id = text;
         try {
             SheetLine line = PortfolioLine.cells(header, text);
             id = line.cell("id");

@@ -1,7 +1,10 @@
 package org.ullage.examples.flink;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,10 +16,15 @@ import java.util.stream.Stream;
 import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
 
 /** Measures the ways of sizing a portfolio against each other, each a whole run from file to file. */
-final class Throughput {
+public final class Throughput {
 
     private static final int CHECKPOINT_MILLIS = 10_000;
     private static final long SEED = 7;
+    private static final int WARM_UP = 999;
+    private static final double NANOS = 1e9;
+
+    private static final OperatingSystemMXBean PROCESS =
+            (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
     private final Path folder;
     private final int draws;
@@ -53,14 +61,17 @@ final class Throughput {
     private void row(int lines, String name, Portfolio portfolio, Way way) throws Exception {
         Path answers = folder.resolve(name.replace(' ', '-') + "-" + lines);
         long start = System.nanoTime();
+        long startOfWork = PROCESS.getProcessCpuTime();
         way.size(portfolio, answers);
-        double seconds = (System.nanoTime() - start) / 1e9;
+        double seconds = (System.nanoTime() - start) / NANOS;
+        double work = (PROCESS.getProcessCpuTime() - startOfWork) / NANOS;
         out.printf(
                 Locale.ROOT,
-                "| %7d | %-15s | %8.2f | %8.0f | %12.0f |%n",
+                "| %7d | %-15s | %7.2f | %7.2f | %8.0f | %9.0f |%n",
                 lines,
                 name,
                 seconds,
+                work,
                 lines / seconds,
                 lines / seconds * draws);
     }
@@ -69,16 +80,15 @@ final class Throughput {
     public static void main(String[] arguments) throws Exception {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         List<Integer> numbers = Arrays.stream(arguments).map(Integer::valueOf).toList();
+        int draws = numbers.get(0);
         Path folder = Files.createTempDirectory("portfolio");
-        Throughput throughput = new Throughput(folder, numbers.get(0), out);
         try {
-            out.println("|   lines | way             |        s |  lines/s |      draws/s |");
-            out.println("| ------: | --------------- | -------: | -------: | -----------: |");
-            // The first size is run twice: the first time is for the compiler.
-            throughput.measure(numbers.get(1));
-            out.println("| again, warm | | | | |");
+            // Once without being looked at: it is for the compiler.
+            new Throughput(folder, draws, new PrintStream(OutputStream.nullOutputStream())).measure(WARM_UP);
+            out.println("|   lines | way             |       s |   CPU s |  lines/s |   draws/s |");
+            out.println("| ------: | --------------- | ------: | ------: | -------: | --------: |");
             for (int lines : numbers.subList(1, numbers.size())) {
-                throughput.measure(lines);
+                new Throughput(folder, draws, out).measure(lines);
             }
         } finally {
             delete(folder);

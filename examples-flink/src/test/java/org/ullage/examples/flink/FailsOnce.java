@@ -35,7 +35,7 @@ final class FailsOnce extends RichMapFunction<String, String> implements Checkpo
         boolean here = getRuntimeContext().getTaskInfo().getIndexOfThisSubtask() == subtask;
         if (here && !FAILED.get()) {
             // Slow, so that there is a checkpoint before the piece of the file is at its end.
-            Thread.sleep(1);
+            Thread.sleep(2);
             passed++;
             if (checkpointed && passed > atLeast) {
                 FAILED.set(true);

@@ -18,6 +18,7 @@ class PortfolioOnFlinkTest {
 
     private static final int DRAWS = 1000;
     private static final int CORES = 2;
+    private static final int MANY = 4000;
 
     @TempDir
     Path folder;
@@ -41,6 +42,8 @@ class PortfolioOnFlinkTest {
     private static LocalStreamEnvironment environment(Configuration configuration) {
         LocalStreamEnvironment environment = StreamExecutionEnvironment.createLocalEnvironment(CORES, configuration);
         environment.enableCheckpointing(50);
+        // One that waits behind the lines already dealt out would come only after the last of them.
+        environment.getCheckpointConfig().enableUnalignedCheckpoints();
         return environment;
     }
 
@@ -56,7 +59,7 @@ class PortfolioOnFlinkTest {
 
     @Test
     void aTaskThatDiesMidwayLosesAndDoublesNothing() throws Exception {
-        Portfolio portfolio = portfolio(2000);
+        Portfolio portfolio = portfolio(MANY);
         PortfolioOnFlink job = onFlink(portfolio);
         LocalStreamEnvironment environment = environment(PortfolioOnFlink.recovering());
         job.size(job.loops(environment).map(new FailsOnce(1, 100)));
@@ -68,10 +71,11 @@ class PortfolioOnFlinkTest {
     /** The accident is a real one: with nobody to begin again, the job fails. */
     @Test
     void withoutRestartsTheAccidentEndsTheJob() throws Exception {
-        PortfolioOnFlink job = onFlink(portfolio(2000));
+        PortfolioOnFlink job = onFlink(portfolio(MANY));
         LocalStreamEnvironment environment = environment(neverRestarting());
         job.size(job.loops(environment).map(new FailsOnce(1, 100)));
-        assertThatThrownBy(() -> environment.execute("doomed")).hasStackTraceContaining("killed on purpose");
+        assertThatThrownBy(() -> environment.execute("doomed"))
+                .hasStackTraceContaining("killed on purpose");
     }
 
     private static Configuration neverRestarting() {
