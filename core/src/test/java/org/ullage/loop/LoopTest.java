@@ -40,4 +40,30 @@ class LoopTest {
         assertThat(PipeMaterial.COPPER.linearExpansion().in(Units.PER_KELVIN)).isCloseTo(17.1e-6, within(1e-18));
         assertThat(PipeMaterial.RIGID.linearExpansion().si()).isZero();
     }
+
+    @Test
+    void solarLoopKeepsWhatMayBoil() {
+        StagnationContents boiling = new StagnationContents(Volume.litres(30), Volume.litres(0));
+        Loop loop = Loop.withContents(Volume.litres(65)).rigid().filledWith(TestFluid.MIXTURE);
+        assertThat(loop.stagnation()).isNull();
+        assertThat(loop.stagnating(boiling).stagnation()).isEqualTo(boiling);
+    }
+
+    @Test
+    void negativeContentsThatMayBoilAreRefusedByName() {
+        Volume none = Volume.litres(0);
+        assertThatThrownBy(() -> new StagnationContents(Volume.litres(-1), none))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("collector contents -1 L");
+        assertThatThrownBy(() -> new StagnationContents(none, Volume.litres(-1)))
+                .hasMessageStartingWith("contents of pipes that may boil empty -1 L");
+    }
+
+    /** The test fluid boils at 100 degC under 1 bar; at that very pressure it still counts as liquid. */
+    @Test
+    void fluidIsLiquidFromItsVapourPressureUp() {
+        double boiling = TestFluid.WATER.vapourPressureSi(373.15);
+        assertThat(TestFluid.WATER.isLiquidSi(373.15, boiling)).isTrue();
+        assertThat(TestFluid.WATER.isLiquidSi(373.15, boiling * 0.999)).isFalse();
+    }
 }

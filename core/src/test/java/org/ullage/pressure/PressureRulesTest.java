@@ -56,6 +56,7 @@ class PressureRulesTest {
         assertThat(cold).hasToString("12 psi (0.8274 bar)");
         FinalPressureRule last = FinalPressureRule.fixed(GaugePressure.psi(30), TEST);
         assertThat(last.pascals(300_000, ATMOSPHERE)).isEqualTo(last.pascals(600_000, ATMOSPHERE));
+        assertThat(last.pascals(300_000, ATMOSPHERE)).isCloseTo(30 * 6894.757293168361 + ATMOSPHERE, within(1e-6));
         assertThat(last).hasToString("30 psi (2.068 bar)");
     }
 
@@ -125,6 +126,7 @@ class PressureRulesTest {
                 .hasToString("the lower of relief setting - 0.5 bar and 0.9 x relief setting");
         assertThat(FinalPressureRule.shareOfSetting(0.9, TEST)).hasToString("0.9 x relief setting");
         assertThat(FinalPressureRule.setting(TEST)).hasToString("relief setting");
+        assertThat(AtmosphereRule.STANDARD).hasToString("1.01325 bar abs");
     }
 
     @Test
@@ -137,6 +139,7 @@ class PressureRulesTest {
     @Test
     void chargeBelowTheColdPressureShowsTheDifferenceInItsStepAndInItsWords() {
         ChargeRule rule = ChargeRule.belowColdPressure(PressureDifference.bar(0.2), TEST);
+        assertThat(rule.pascals(200_000, ATMOSPHERE)).isCloseTo(180_000, within(1e-6));
         assertThat(rule).hasToString("cold pressure - 0.2 bar");
         assertThat(rule.step(AbsolutePressure.bar(2), AbsolutePressure.bar(1), AbsolutePressure.bar(1.8))
                         .formula())

@@ -44,6 +44,18 @@ class VesselPlaceTest {
                 .isCloseTo(58_066.5, within(1e-6));
     }
 
+    @Test
+    void onlyAPumpThatTakesPressureAwayAtTheTopRaisesTheColdPressure() {
+        assertThat(VesselPlace.AT_VALVE
+                        .withPumpAtTop(PressureDifference.bar(-0.2))
+                        .coldRaisePascals())
+                .isCloseTo(20_000, within(1e-9));
+        assertThat(VesselPlace.AT_VALVE
+                        .withPumpAtTop(PressureDifference.bar(0.2))
+                        .coldRaisePascals())
+                .isZero();
+    }
+
     private static VesselPlace.WeakestPart part(double metresAbove, double pumpBar) {
         return new VesselPlace.WeakestPart(
                 GaugePressure.bar(3), Length.metres(metresAbove), PressureDifference.bar(pumpBar));

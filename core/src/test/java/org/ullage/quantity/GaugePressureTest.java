@@ -38,7 +38,8 @@ class GaugePressureTest {
                         "gauge pressure -1.2 bar is not allowed: it must be above vacuum, that is above -1.01325 bar;"
                                 + " check the sign, and that a gauge pressure was meant");
         assertThatThrownBy(() -> GaugePressure.kilopascals(-101.325).absolute(SEA_LEVEL))
-                .isInstanceOf(OutOfRangeException.class);
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("gauge pressure ");
         assertThat(GaugePressure.kilopascals(-101.324).absolute(SEA_LEVEL).si()).isPositive();
     }
 

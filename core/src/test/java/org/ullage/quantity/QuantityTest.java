@@ -2,6 +2,7 @@ package org.ullage.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -169,5 +170,14 @@ class QuantityTest {
             }
         }
         throw new AssertionError("the stream does not hold the value");
+    }
+
+    @Test
+    void stressIsMomentOverSectionModulus() {
+        // 100 N m on 10 cm3: 10 N/mm2
+        assertThat(SectionModulus.of(10, Units.SECTION_CUBIC_CENTIMETRE)
+                        .stress(Moment.of(100, Units.NEWTON_METRE))
+                        .si())
+                .isCloseTo(1e7, within(1e-3));
     }
 }

@@ -79,18 +79,22 @@ class DensitySurfaceTest {
         }
     }
 
-    /** The cubic through 10 to 40 misses a quartic by its factor times (c - 10)(c - 20)(c - 30)(c - 40). */
+    /** A cubic through four columns misses a quartic by its factor times the four distances; these are two on either side. */
     @Test
-    void noMoreThanFourColumnsAreTakenHoweverManyThereAre() {
+    void noMoreThanTheFourNearestColumnsAreTakenHoweverManyThereAre() {
         DensitySurface surface = surface(
                 DensitySurfaceTest::quartic,
                 column(10, 0, 80),
                 column(20, 0, 80),
                 column(30, 0, 80),
                 column(40, 0, 80),
-                column(50, 0, 80));
+                column(50, 0, 80),
+                column(60, 0, 80));
         double missed = 1e-5 * 15 * 5 * -5 * -15;
-        assertThat(surface.at(25).value(33)).isCloseTo(quartic(25) - 16.5 - missed, within(1e-9));
+        for (double concentration : new double[] {25, 35, 45}) {
+            assertThat(surface.at(concentration).value(33))
+                    .isCloseTo(quartic(concentration) - 16.5 - missed, within(1e-9));
+        }
     }
 
     private record Column(double concentration, List<Double> celsius) {}
