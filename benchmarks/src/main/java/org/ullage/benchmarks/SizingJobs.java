@@ -18,7 +18,7 @@ import org.ullage.vessel.VesselType;
 @State(Scope.Thread)
 public class SizingJobs {
 
-    private static final int COUNT = 1024;
+    static final int COUNT = 1024;
     private static final long SEED = 20_261_125;
 
     final double[] contents = new double[COUNT];

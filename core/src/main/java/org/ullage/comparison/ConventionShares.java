@@ -42,6 +42,8 @@ public record ConventionShares(Map<Convention, Volume> shares) implements Serial
     public static ConventionShares between(SizingJob job, Method first, Method second) {
         List<Convention> differing =
                 ConventionWalk.differing(first, second, job.vessel().kind());
+        // Refused here if the second cannot do the job: half a mixture with it may not even be a method.
+        second.size(job);
         double[] volumes = new double[1 << differing.size()];
         for (int mixture = 0; mixture < volumes.length; mixture++) {
             volumes[mixture] = mixed(first, second, differing, mixture)

@@ -4,6 +4,9 @@
  * {@link org.ullage.comparison.ConventionShares} averages that over all orders; {@link org.ullage.comparison.VesselByFluid} shows what
  * the choice of a fluid model costs.
  *
+ * <p>Start at {@link org.ullage.comparison.MethodComparison}. Around it: {@code published} below it; service's {@code
+ * report} prints and draws what is found here.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -1,6 +1,7 @@
 package org.ullage.loop;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -143,7 +144,7 @@ public record Contents(ContentsBasis basis, List<ContentsItem> items, List<Cauti
                 lengths.merge(pipe.name(), Length.metres(item.amount().metric()), Length::plus);
             }
         }
-        return lengths;
+        return Collections.unmodifiableMap(lengths);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.ullage.loop;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +50,7 @@ public enum EmitterType {
      * @param litresPerKilowatt litres for each kilowatt of boiler output
      * @param source where it comes from
      */
-    public record Rule(double litresPerKilowatt, Source source) {}
+    public record Rule(double litresPerKilowatt, Source source) implements Serializable {}
 
     /** Holds the rules, so that they are read when the first is asked for. */
     private static final class Rules {

@@ -69,6 +69,15 @@ public interface LoopFluid extends Serializable {
     double specificVolumeSi(double kelvins, double pascals);
 
     /**
+     * Whether the specific volume depends on the pressure. One that does not is asked once where others are asked in rounds.
+     *
+     * @return false if {@link #specificVolumeSi} gives the same number at all pressures
+     */
+    default boolean isCompressible() {
+        return true;
+    }
+
+    /**
      * The pressure at which the liquid begins to boil, on bare SI numbers. For a mixture this may be an estimate on the high
      * side; {@link #vapourPressureSource()} says so.
      *

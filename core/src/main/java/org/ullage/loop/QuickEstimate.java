@@ -1,5 +1,6 @@
 package org.ullage.loop;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ullage.provenance.Constant;
@@ -13,7 +14,9 @@ import org.ullage.workings.Caution;
  * A quick estimate of contents from boiler output and the kind of emitters, as a range: common practice, for want of a take-off.
  * Immutable; every step returns a new estimate.
  */
-public final class QuickEstimate {
+public final class QuickEstimate implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private static final Source OPEN_VENTED_RULE = new Source(
             Provenance.COMMON_PRACTICE,
@@ -28,6 +31,7 @@ public final class QuickEstimate {
                     + " is too small lifts the relief valve; meter the fill and correct it.",
             Source.commonPractice("contents by rule of thumb differ by a factor of 1.5 and more"));
 
+    @SuppressWarnings("serial") // the lists of List.copyOf and Stream.toList are serializable
     private final List<ContentsItem> items;
 
     private QuickEstimate(List<ContentsItem> items) {

@@ -1,5 +1,6 @@
 package org.ullage.loop;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ullage.provenance.Source;
@@ -21,8 +22,11 @@ import org.ullage.quantity.Volume;
  *         .contents();
  * }</pre>
  */
-public final class TakeOff {
+public final class TakeOff implements Serializable {
 
+    private static final long serialVersionUID = 1L;
+
+    @SuppressWarnings("serial") // the lists of List.copyOf and Stream.toList are serializable
     private final List<ContentsItem> items;
 
     private TakeOff(List<ContentsItem> items) {

@@ -1,5 +1,6 @@
 package org.ullage.loop;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -24,7 +25,7 @@ import org.ullage.quantity.OutOfRangeException;
  *
  * @param cells text by column
  */
-public record TakeOffRow(Map<String, String> cells) {
+public record TakeOffRow(Map<String, String> cells) implements Serializable {
 
     /** The columns. */
     public static final List<String> COLUMNS = List.of("item", "standard", "size", "length", "count", "volume");

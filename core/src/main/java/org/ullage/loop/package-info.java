@@ -7,6 +7,9 @@
  * org.ullage.loop.QuickEstimate}, and from two readings on a loop in use, which needs the vessel and so lives in the package
  * operation.
  *
+ * <p>Start at {@link org.ullage.loop.Loop}. Around it: the vessel at the loop is in {@code vessel}, its pressures are in
+ * {@code pressure}; {@code sizing} begins with a loop.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -89,7 +89,7 @@ final class FixedPressures {
 
     /** What the loop allows at the vessel when hot: the lowest of stated pressure, relief setting and weakest part. */
     private static @Nullable GaugePressure finalAllowed(PressureInputs given) {
-        double allowed = SizingPressures.weakestLimit(given.place());
+        double allowed = PressureArithmetic.weakestLimit(given.place());
         GaugePressure stated = given.finalPressure();
         GaugePressure setting = given.reliefSetting();
         if (stated != null) {

@@ -107,7 +107,7 @@ final class PressureWorkings {
             limits.add("p_valve + d_valve");
         }
         if (weakest != null) {
-            GaugePressure limit = GaugePressure.ofSi(SizingPressures.weakestLimit(given.place()));
+            GaugePressure limit = GaugePressure.ofSi(PressureArithmetic.weakestLimit(given.place()));
             terms.addAll(List.of(Term.of("p_weak", limit), Term.of("p_a", numbers.ambientPressure())));
             limits.add("p_weak + p_a");
         }

@@ -9,7 +9,6 @@ import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 import org.ullage.quantity.VolumeFraction;
-import org.ullage.vessel.GasLaw;
 import org.ullage.vessel.VesselKind;
 
 /**
@@ -42,8 +41,9 @@ final class SizingNumbers implements Serializable {
             this.gasVolumePerWater = allowance == null ? 1 : allowance.value();
             this.limitVolumePerWater = 1;
         } else {
-            this.gasVolumePerWater = gasVolumePerWater();
-            this.limitVolumePerWater = limitVolumePerWater();
+            VesselArithmetic vessel = new VesselArithmetic(method, job);
+            this.gasVolumePerWater = gasVolumePerWater(vessel);
+            this.limitVolumePerWater = limitVolumePerWater(vessel);
         }
         this.states = states();
         LoopFluid fluid = job.loop().fluid();
@@ -57,13 +57,8 @@ final class SizingNumbers implements Serializable {
         this.reserve = method.reserve().cubicMetres(contents, expansion, volumePerWater());
     }
 
-    private double coldWaterShare() {
-        return GasLaw.waterShare(pressures.charge * method.gasTemperatures().coldRatio(), pressures.cold);
-    }
-
-    private double gasVolumePerWater() {
-        double byGas =
-                GasLaw.volumePerWater(pressures.charge, pressures.cold, pressures.last, method.gasTemperatures());
+    private double gasVolumePerWater(VesselArithmetic vessel) {
+        double byGas = vessel.byGasLaw(pressures.charge, pressures.cold, pressures.last);
         if (!(byGas > 0) || byGas == Double.POSITIVE_INFINITY) {
             throw new OutOfRangeException(
                     "gas temperature with the loop hot",
@@ -71,23 +66,19 @@ final class SizingNumbers implements Serializable {
                     "low enough to leave room for water at the final pressure",
                     "keep the vessel on the cold side of the loop");
         }
-        Constant least = method.leastVolumePerWater();
-        return least == null ? byGas : Math.max(byGas, least.value());
+        return Math.max(byGas, vessel.least());
     }
 
     /** Nominal volume for each unit of water taken in, by the acceptance limit: what is in already when cold counts too. */
-    private double limitVolumePerWater() {
+    private double limitVolumePerWater(VesselArithmetic vessel) {
+        double free = vessel.freeShare(pressures.charge, pressures.cold);
         VolumeFraction limit = job.vessel().acceptanceLimit();
-        if (limit == null) {
-            return 0;
-        }
-        double free = limit.si() - coldWaterShare();
-        if (free <= 0) {
+        if (limit != null && free <= 0) {
             throw new OutOfRangeException(
                     "acceptance limit",
                     limit.text(UnitSystem.SI),
                     "above the share of the vessel that is water when cold, "
-                            + VolumeFraction.ofSi(coldWaterShare()).text(UnitSystem.SI),
+                            + VolumeFraction.ofSi(limit.si() - free).text(UnitSystem.SI),
                     "raise the gas charge towards the cold pressure or take a vessel with a higher limit");
         }
         return 1 / free;

@@ -1,12 +1,9 @@
 package org.ullage.method;
 
 import java.io.Serializable;
-import org.jspecify.annotations.Nullable;
 import org.ullage.pressure.PressureInputs;
-import org.ullage.pressure.VesselPlace;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
-import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
@@ -24,17 +21,17 @@ final class SizingPressures implements Serializable {
     final double charge;
 
     SizingPressures(Method method, SizingJob job) {
-        PressureInputs given = job.pressures();
-        AbsolutePressure site = given.atmosphere();
-        this.ambient = site == null ? method.atmosphere().pressure().si() : site.si();
         if (job.vessel().kind() == VesselKind.OPEN) {
+            this.ambient = PressureArithmetic.ambient(method, job.pressures());
             this.cold = ambient;
             this.last = ambient;
             this.charge = ambient;
         } else {
-            this.cold = cold(method, job);
-            this.last = last(method, given);
-            this.charge = charge(method, job);
+            PressureArithmetic arithmetic = new PressureArithmetic(method, job);
+            this.ambient = arithmetic.ambient;
+            this.cold = cold(arithmetic, method, job);
+            this.last = last(arithmetic, method, job.pressures());
+            this.charge = charge(arithmetic, job.pressures());
             GasLaw.requireOrder(
                     AbsolutePressure.ofSi(charge * method.gasTemperatures().coldRatio()),
                     AbsolutePressure.ofSi(cold),
@@ -42,27 +39,25 @@ final class SizingPressures implements Serializable {
         }
     }
 
-    private double cold(Method method, SizingJob job) {
+    private static double cold(PressureArithmetic arithmetic, Method method, SizingJob job) {
         PressureInputs given = job.pressures();
         GaugePressure fixed = method.coldPressure().fixed();
         if (fixed != null) {
             FixedPressures.requireCold(fixed, given, method);
-            return fixed.si() + ambient;
+            return fixed.si() + arithmetic.ambient;
         }
         GaugePressure stated = given.coldPressure();
-        if (stated != null) {
-            return stated.si() + ambient;
-        }
-        Length head = given.staticHead();
-        if (head == null) {
+        if (stated == null && given.staticHead() == null) {
             throw new MissingInputException(
                     "static head or cold pressure",
                     method.title(),
                     "give one of the two (gauge pressure at the vessel)");
         }
-        double vapour = method.coldPressure().countsVapourPressure() ? vapourAtHottest(method, job) : 0;
-        return method.coldPressure().pascals(head.si(), vapour, ambient)
-                + given.place().coldRaisePascals();
+        boolean countsVapour = stated == null && method.coldPressure().countsVapourPressure();
+        return arithmetic.cold(
+                PressureArithmetic.orNaN(stated),
+                PressureArithmetic.orNaN(given.staticHead()),
+                countsVapour ? vapourAtHottest(method, job) : 0);
     }
 
     private static double vapourAtHottest(Method method, SizingJob job) {
@@ -70,40 +65,26 @@ final class SizingPressures implements Serializable {
         return job.loop().fluid().vapourPressureSi(hot);
     }
 
-    private double last(Method method, PressureInputs given) {
+    private static double last(PressureArithmetic arithmetic, Method method, PressureInputs given) {
         GaugePressure fixed = method.finalPressure().fixed();
         if (fixed != null) {
             FixedPressures.requireFinal(fixed, given, method);
-            return fixed.si() + ambient;
+            return fixed.si() + arithmetic.ambient;
         }
         GaugePressure stated = given.finalPressure();
         GaugePressure setting = given.reliefSetting();
-        VesselPlace place = given.place();
-        if (stated != null) {
-            requireValveShut(stated, setting, place);
-            return stated.si() + ambient;
+        if (stated != null && setting != null) {
+            requireValveShut(stated, GaugePressure.ofSi(arithmetic.opening(setting.si())));
         }
-        double limit = weakestLimit(place);
-        if (setting == null && limit == Double.POSITIVE_INFINITY) {
+        double pascals = arithmetic.last(PressureArithmetic.orNaN(stated), PressureArithmetic.orNaN(setting));
+        if (pascals == Double.POSITIVE_INFINITY) {
             throw new MissingInputException(
                     "relief setting or final pressure", method.title(), "give one of the two (gauge pressure)");
         }
-        double byValve = setting == null
-                ? Double.POSITIVE_INFINITY
-                : given.finalRule(method.finalPressure()).pascals(setting.si(), ambient) + place.valveToVesselPascals();
-        return Math.min(byValve, limit + ambient);
+        return pascals;
     }
 
-    static double weakestLimit(VesselPlace place) {
-        VesselPlace.WeakestPart weakest = place.weakest();
-        return weakest == null ? Double.POSITIVE_INFINITY : weakest.vesselPascals();
-    }
-
-    private static void requireValveShut(GaugePressure last, @Nullable GaugePressure setting, VesselPlace place) {
-        if (setting == null) {
-            return;
-        }
-        GaugePressure opening = GaugePressure.ofSi(setting.si() + place.valveToVesselPascals());
+    private static void requireValveShut(GaugePressure last, GaugePressure opening) {
         if (GasLaw.isAbove(last.si(), opening.si())) {
             throw new OutOfRangeException(
                     "final pressure",
@@ -113,10 +94,8 @@ final class SizingPressures implements Serializable {
         }
     }
 
-    private double charge(Method method, SizingJob job) {
-        GaugePressure stated = job.pressures().preCharge();
-        double pascals =
-                stated == null ? method.charge(job.vessel().kind()).pascals(cold, ambient) : stated.si() + ambient;
+    private double charge(PressureArithmetic arithmetic, PressureInputs given) {
+        double pascals = arithmetic.charge(PressureArithmetic.orNaN(given.preCharge()), cold);
         if (!(pascals > 0)) {
             throw new OutOfRangeException(
                     "gas charge",

@@ -25,6 +25,11 @@ public record ThermalStates(
         double pipeAlpha)
         implements Serializable {
 
+    /** The same temperatures at other absolute pressures. */
+    ThermalStates at(double cold, double hot) {
+        return new ThermalStates(coldKelvins, hotKelvins, cold, hot, coldGiven, hotGiven, pipeAlpha);
+    }
+
     /** Temperature rise in kelvins. */
     double rise() {
         return hotKelvins - coldKelvins;

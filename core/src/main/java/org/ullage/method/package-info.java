@@ -1,5 +1,5 @@
 /**
- * Published sizing rules as values. A {@link org.ullage.method.Method} is a set of conventions (which expansion, which pipe
+ * Published sizing rules as values. Start at {@link org.ullage.method.Method}, which is a set of conventions (which expansion, which pipe
  * credit, which reserve, which pressures), each with its source, put through one equation. The ones that ship are in {@link
  * org.ullage.published.Methods}; a house rule is one of them with a convention exchanged:
  *
@@ -8,6 +8,9 @@
  * }</pre>
  *
  * <p>A method applied to a {@link org.ullage.method.SizingJob} gives a {@link org.ullage.method.Sizing}.
+ *
+ * <p>Around it: {@code loop}, {@code vessel} and {@code pressure} below it; {@code published} fills methods with what is
+ * in print, {@code comparison} holds them against each other and {@code sizing} is the way in.
  *
  * @serial exclude
  */

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
 
 /**
@@ -42,9 +43,11 @@ public record VesselPlace(
          * Highest gauge pressure at the vessel that keeps the part within its rating, pump running or not.
          *
          * @return pascals
+         * @throws OutOfRangeException if height or pressures are too large for a finite number
          */
         public double vesselPascals() {
-            return rating.si() + StaticHead.pascals(above.si()) - Math.max(0, pumpAtPart.si());
+            double pascals = rating.si() + StaticHead.pascals(above.si()) - Math.max(0, pumpAtPart.si());
+            return GaugePressure.ofSi(pascals).si();
         }
     }
 
@@ -102,8 +105,10 @@ public record VesselPlace(
      * off, pump running or not.
      *
      * @return pascals to add
+     * @throws OutOfRangeException if the height is too large for a finite number
      */
     public double valveToVesselPascals() {
-        return StaticHead.pascals(valveAbove.si()) - Math.max(0, pumpAtValve.si());
+        double pascals = StaticHead.pascals(valveAbove.si()) - Math.max(0, pumpAtValve.si());
+        return PressureDifference.ofSi(pascals).si();
     }
 }

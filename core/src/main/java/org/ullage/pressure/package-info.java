@@ -4,6 +4,9 @@
  * org.ullage.pressure.FinalPressureRule}), what the gas is charged to ({@link org.ullage.pressure.ChargeRule}) and which air
  * pressure counts ({@link org.ullage.pressure.AtmosphereRule}). Each carries its source.
  *
+ * <p>Start at {@link org.ullage.pressure.StaticHead}. Around it: {@code loop} and {@code vessel} below it; {@code method}
+ * puts these rules beside those for the expansion.
+ *
  * @serial exclude
  */
 @NullMarked

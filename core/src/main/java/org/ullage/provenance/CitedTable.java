@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +44,8 @@ public final class CitedTable {
     public static CitedTable read(Class<?> beside, String name) {
         try (InputStream stream = beside.getResourceAsStream(name)) {
             if (stream == null) {
-                throw new IllegalStateException("the core jar is incomplete: it lacks " + name);
+                throw new IllegalStateException(
+                        "the jar of " + beside.getPackageName() + " is incomplete: it lacks " + name);
             }
             return parse(name, lines(stream));
         } catch (IOException e) {
@@ -82,7 +84,7 @@ public final class CitedTable {
         for (int i = 0; i < columns.length; i++) {
             row.put(columns[i], cells[i]);
         }
-        return row;
+        return Collections.unmodifiableMap(row);
     }
 
     /**
@@ -104,7 +106,7 @@ public final class CitedTable {
     public String header(String key) {
         String value = header.get(key);
         if (value == null) {
-            throw new IllegalStateException("the core jar is damaged: " + name + " lacks the header " + key);
+            throw new IllegalStateException("the jar is damaged: " + name + " lacks the header " + key);
         }
         return value;
     }

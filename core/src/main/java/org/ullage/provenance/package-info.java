@@ -5,6 +5,9 @@
  * document, a computation with a named reference library, memory, or common practice without a document. Start at {@link
  * org.ullage.provenance.Source}; a single cited number is a {@link org.ullage.provenance.Constant}.
  *
+ * <p>Around it: the ground floor, used by every other package; {@link org.ullage.provenance.CitedTable} reads the tables
+ * that stand in resource files.
+ *
  * @serial exclude
  */
 @NullMarked

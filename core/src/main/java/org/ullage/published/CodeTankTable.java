@@ -96,9 +96,13 @@ public record CodeTankTable(String title, List<Row> rows, Source source) impleme
      * @param title the code and the table
      * @param rows smallest contents first
      * @param source where the printed cells come from
+     * @throws OutOfRangeException if there is no row
      */
     public CodeTankTable {
         rows = List.copyOf(rows);
+        if (rows.isEmpty()) {
+            throw new OutOfRangeException("number of rows of " + title, "0", "1 or more", "give the rows of the table");
+        }
     }
 
     private static CodeTankTable table(String title, Source source, double[][] gallons) {

@@ -4,6 +4,8 @@
  * org.ullage.published.CodeTankTable}, {@link org.ullage.published.GravityTankTable}) and the small rules around a vessel ({@link
  * org.ullage.published.ExpansionPipe}, {@link org.ullage.published.PreCoolingVessel}).
  *
+ * <p>Around it: {@code method} below it is their engine; {@code comparison} says why they differ.
+ *
  * @serial exclude
  */
 @NullMarked

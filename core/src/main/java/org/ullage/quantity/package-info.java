@@ -18,6 +18,9 @@
  * <p>Bad input is refused by {@link org.ullage.quantity.OutOfRangeException} (a value) or {@link
  * org.ullage.quantity.UnreadableQuantityException} (a text), both {@link java.lang.IllegalArgumentException}.
  *
+ * <p>Start at {@link org.ullage.quantity.Quantity}. Around it: {@code provenance} below it gives the sources of the
+ * factors; everything above speaks in these types.
+ *
  * @serial exclude
  */
 @NullMarked

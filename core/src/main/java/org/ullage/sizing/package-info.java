@@ -12,6 +12,13 @@
  *         .size();
  * }</pre>
  *
+ * <p>Many at once: {@link org.ullage.sizing.SizingBatch} takes columns of numbers; {@link org.ullage.sizing.SizingSweep} shows how the
+ * answer hangs on two inputs.
+ *
+ * <p>Start at {@link org.ullage.sizing.VesselSizing#forLoop}. Around it: everything of core is below it, from {@code loop} to {@code
+ * method}; a method comes from {@code published}, a fluid from the fluids module, and the vessel to buy from service's {@code
+ * selection}.
+ *
  * @serial exclude
  */
 @NullMarked

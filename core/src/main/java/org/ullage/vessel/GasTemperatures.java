@@ -2,6 +2,7 @@ package org.ullage.vessel;
 
 import java.io.Serializable;
 import org.ullage.provenance.Source;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 
 /**
@@ -30,15 +31,25 @@ public record GasTemperatures(Temperature charged, Temperature cold, Temperature
      *
      * @param gas temperature of the gas
      * @return ratio of absolute temperatures
+     * @throws OutOfRangeException if the ratio would be too large for a double
      */
     public double ratio(Temperature gas) {
-        return gas.si() / charged.si();
+        double ratio = gas.si() / charged.si();
+        if (ratio > Double.MAX_VALUE) {
+            throw new OutOfRangeException(
+                    "temperature of the gas at charging",
+                    charged.textInBothSystems(),
+                    "high enough for a finite ratio to " + gas.textInBothSystems(),
+                    "check both temperatures and their units");
+        }
+        return ratio;
     }
 
     /**
      * What the charge is multiplied by with the loop cold.
      *
      * @return ratio of absolute temperatures
+     * @throws OutOfRangeException if the ratio would be too large for a double
      */
     public double coldRatio() {
         return ratio(cold);
@@ -48,6 +59,7 @@ public record GasTemperatures(Temperature charged, Temperature cold, Temperature
      * What the charge is multiplied by with the loop hot.
      *
      * @return ratio of absolute temperatures
+     * @throws OutOfRangeException if the ratio would be too large for a double
      */
     public double hotRatio() {
         return ratio(hot);

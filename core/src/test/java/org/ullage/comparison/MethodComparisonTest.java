@@ -70,6 +70,7 @@ class MethodComparisonTest {
         MassBalanceGrade grade = MassBalanceGrade.of(sized.size(JOB));
         assertThat(grade.beyond()).isEqualTo(sized.size(JOB).requiredVolume().minus(smallest.requiredVolume()));
         assertThat(MassBalanceGrade.of(smallest).beyond()).isEqualTo(Volume.litres(0));
+        assertThat(MassBalanceGrade.of(smallest).isShort()).isFalse();
     }
 
     @Test
@@ -125,5 +126,42 @@ class MethodComparisonTest {
         assertThat(comparison.answers().get(0).sizing().method()).isSameAs(Methods.ASHRAE);
         assertThat(comparison.answers().get(0).grade().isShort()).isTrue();
         assertThat(comparison.answers().get(1).grade().isShort()).isFalse();
+    }
+
+    @Test
+    void recommendationNamesTheSmallestVesselThatIsNotShort() {
+        MethodComparison comparison = MethodComparison.of(JOB, SOME);
+        List<MethodComparison.Answer> sound = comparison.answers().stream()
+                .filter(answer -> !answer.grade().isShort())
+                .toList();
+        assertThat(sound).hasSizeBetween(1, SOME.size() - 1);
+        String text = comparison.recommendation(UnitSystem.SI);
+        assertThat(text)
+                .contains(
+                        "no less than " + sound.get(0).sizing().requiredVolume().text(UnitSystem.SI) + ",");
+        String warned = text.substring(0, text.indexOf('.' + " Beyond"));
+        for (MethodComparison.Answer answer : comparison.answers()) {
+            String graded =
+                    answer.sizing().method().name() + " (" + answer.grade().text(UnitSystem.SI) + ")";
+            assertThat(warned.contains(graded)).isEqualTo(answer.grade().isShort());
+        }
+    }
+
+    @Test
+    void recommendationKeepsLeastAndMostApart() {
+        String text = MethodComparison.of(JOB, List.of(Methods.ASHRAE, Methods.MASS_BALANCE))
+                .recommendation(UnitSystem.SI);
+        assertThat(text).startsWith("By the mass balance no method is short");
+        assertThat(text).containsPattern("ashrae \\(.*\\) keeps least and mass-balance \\(.*\\) most");
+    }
+
+    @Test
+    void recommendationWhenAllAreShortOrNoneCanBeJudged() {
+        assertThat(MethodComparison.of(JOB, List.of(Methods.RACCOLTA_R)).recommendation(UnitSystem.SI))
+                .contains("Take none of them")
+                .doesNotContain("Beyond");
+        SizingJob hotOnly = Jobs.steel(TestFluid.WATER, VesselType.bladder(), null, Temperature.celsius(80));
+        assertThat(MethodComparison.of(hotOnly, List.of(Methods.RACCOLTA_R)).recommendation(UnitSystem.SI))
+                .startsWith("The mass balance cannot judge these answers");
     }
 }

@@ -145,6 +145,12 @@ class PipeSizeNameTest {
     }
 
     @Test
+    void aTextOfSixtyCharactersIsRepeatedInFull() {
+        String text = "x".repeat(60);
+        assertThatThrownBy(() -> PipeStandard.METRIC_PLASTIC.size(text)).hasMessageContaining("\"" + text + "\"");
+    }
+
+    @Test
     void aLongTextIsRefusedAtOnceAndNotRepeatedInFull() {
         String text = "9".repeat(200_000) + " x 1";
         assertTimeoutPreemptively(

@@ -53,6 +53,12 @@ class PipeStandardTest {
                 .allSatisfy(name -> assertThat(PipeStandard.named(name)).isEqualTo(standard));
     }
 
+    @Test
+    void otherNamesCanBeAskedFor() {
+        assertThat(PipeStandard.ASTM_F876.otherNames()).contains("PEX", "PEX CTS");
+        assertThat(PipeStandard.EN_1057.otherNames()).isEmpty();
+    }
+
     @ParameterizedTest
     @EnumSource
     void everySizeIsFoundByItsOwnNameAndHasABoreAndASource(PipeStandard standard) {

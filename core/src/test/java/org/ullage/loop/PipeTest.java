@@ -66,4 +66,19 @@ class PipeTest {
                 .hasMessageStartingWith(
                         "length of duct -3000 mm (-118.1 in) is not allowed: it must be zero or more; ");
     }
+
+    /** A wall of half the diameter fills the tube; a little less leaves a bore. */
+    @Test
+    void wallMustBeThereAndLeaveABore() {
+        Length outside = Length.millimetres(20);
+        for (double wall : new double[] {0, 10, 12}) {
+            assertThatThrownBy(() -> Pipe.ofWall("tube", outside, Length.millimetres(wall), PipeMaterial.COPPER))
+                    .isInstanceOf(OutOfRangeException.class)
+                    .hasMessageContaining("less than half the outside diameter 20 mm");
+        }
+        assertThat(Pipe.ofWall("tube", outside, Length.millimetres(9.5), PipeMaterial.COPPER)
+                        .bore()
+                        .in(Units.MILLIMETRE))
+                .isCloseTo(1, within(1e-9));
+    }
 }

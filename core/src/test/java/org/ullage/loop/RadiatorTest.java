@@ -39,6 +39,7 @@ class RadiatorTest {
     void everyCitedSection(Map<String, String> row) {
         RadiatorSection section = RadiatorSection.of(row.get("type"), inches(Double.parseDouble(row.get("height_in"))));
         assertThat(section.squareFeetEdr()).isEqualTo(Double.parseDouble(row.get("edr")));
+        assertThat(RadiatorSection.all()).contains(section);
         assertThat(section.source().provenance()).isEqualTo(Provenance.PUBLISHED);
         assertThat(section.source().reading().contains("doubtful"))
                 .isEqualTo(row.get("mark").contains("doubtful"));

@@ -31,6 +31,11 @@ public record TestFluid(String name, boolean isWater) implements LoopFluid {
     }
 
     @Override
+    public boolean isCompressible() {
+        return false;
+    }
+
+    @Override
     public double specificVolumeSi(double kelvins, double pascals) {
         return 0.001 * (1 + 0.0005 * (kelvins - 273.15));
     }

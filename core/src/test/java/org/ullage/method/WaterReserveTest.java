@@ -76,4 +76,22 @@ class WaterReserveTest {
     void saysItselfInWords() {
         assertThat(RULE).hasToString("0.5 vol% of the contents, at least 3 L; 20 vol% of a vessel up to 15 L");
     }
+
+    @Example
+    void stepShowsThePartsTheRuleHas() {
+        Source test = Source.commonPractice("test");
+        assertThat(formula(WaterReserve.NONE)).isEqualTo("none in this method");
+        assertThat(formula(WaterReserve.ofContents(VolumeFraction.percent(1), Volume.litres(0), test)))
+                .isEqualTo("max(r_s * V_s, V_least)");
+        assertThat(formula(WaterReserve.ofContents(VolumeFraction.percent(0), Volume.litres(3), test)))
+                .isEqualTo("max(r_s * V_s, V_least)");
+        assertThat(formula(WaterReserve.ofExpansion(0.25, test))).isEqualTo("max(r_s * V_s, V_least) + r_e * V_e");
+        WaterReserve onlySmall = WaterReserve.NONE.orOfSmallVessel(Volume.litres(15), VolumeFraction.percent(20), test);
+        assertThat(formula(onlySmall)).isEqualTo("r_v * V_e * k / (1 - r_v * k)");
+    }
+
+    private static String formula(WaterReserve rule) {
+        return rule.step(Volume.litres(100), Volume.litres(2), 2.5, Volume.litres(1))
+                .formula();
+    }
 }

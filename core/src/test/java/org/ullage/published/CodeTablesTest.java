@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.ullage.provenance.Source;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
@@ -102,5 +104,19 @@ class CodeTablesTest {
     void radiationMustBeAboveZero(double squareFeet) {
         assertThatThrownBy(() -> GravityTankTable.tanksFor(squareFeet)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> OpenTankByRadiation.tankFor(squareFeet)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
+    void aTableWithoutRowsIsRefused() {
+        assertThatThrownBy(() -> new CodeTankTable("empty", List.of(), Source.given()))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("number of rows of empty 0");
+    }
+
+    @Test
+    void cellThatMeetsItsFormulaIsNotRoundedDown() {
+        Volume ten = Volume.gallons(10);
+        assertThat(new CodeTankTable.Cell(ten, ten, ten, Source.given()).isRoundedDown())
+                .isFalse();
     }
 }

@@ -39,4 +39,12 @@ class ExpansionPipeTest {
         assertThatThrownBy(() -> ExpansionPipe.polish(Volume.litres(-1))).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> ExpansionPipe.czech(Power.kilowatts(-1))).isInstanceOf(OutOfRangeException.class);
     }
+
+    @Test
+    void withoutWaterOrOutputTheLeastBoreIsLeft() {
+        assertThat(ExpansionPipe.polish(Volume.litres(0)).in(Units.MILLIMETRE)).isCloseTo(20, within(1e-9));
+        assertThat(ExpansionPipe.czech(Power.kilowatts(0)).in(Units.MILLIMETRE)).isCloseTo(10, within(1e-9));
+        assertThat(ExpansionPipe.czechWithSteam(Power.kilowatts(0)).in(Units.MILLIMETRE))
+                .isCloseTo(15, within(1e-9));
+    }
 }

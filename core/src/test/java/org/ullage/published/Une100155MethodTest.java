@@ -131,7 +131,10 @@ class Une100155MethodTest {
         assertThat(thirty.factor(Temperature.celsius(80))).isCloseTo(factor, within(1e-12));
         Method house = Methods.UNE_100155.with(thirty);
         assertThat(coefficient(house, 80)).isCloseTo(0.0261981 * factor, within(1e-12));
-        assertThat(workings(house, 80)).contains("e * f").contains("30 vol% glycol");
+        assertThat(workings(house, 80))
+                .contains("e * f")
+                .contains("30 vol% glycol")
+                .contains("0.0261981");
         assertThat(texts(house, 80))
                 .anyMatch(text -> text.contains("not confirmed"))
                 .anyMatch(text -> text.contains("holds water"));
@@ -165,5 +168,34 @@ class Une100155MethodTest {
                 PressureInputs.NONE.withColdPressure(GaugePressure.bar(1)).withFinalPressure(GaugePressure.bar(6));
         return method.size(
                 Jobs.with(Jobs.steel(TestFluid.WATER, VesselType.bladder(), TEN, Temperature.celsius(celsius)), high));
+    }
+
+    @Test
+    void glycolFactorReachesToTheEndsOfItsRange() {
+        for (double percent : new double[] {20, 50}) {
+            UneGlycolExpansion rule = new UneGlycolExpansion(VolumeFraction.percent(percent));
+            assertThat(rule.factor(Temperature.celsius(65))).isGreaterThan(1);
+            assertThat(rule.factor(Temperature.celsius(115))).isGreaterThan(1);
+        }
+    }
+
+    @Test
+    void noRuleOfThisStandardAsksForTheColdTemperature() {
+        PressureInputs stated =
+                PressureInputs.NONE.withColdPressure(GaugePressure.bar(1)).withFinalPressure(GaugePressure.bar(3));
+        Method glycol = Methods.UNE_100155.with(new UneGlycolExpansion(VolumeFraction.percent(30)));
+        for (Method method : List.of(Methods.UNE_100155, Methods.UNE_100155_CHILLED, glycol)) {
+            for (TestFluid fluid : List.of(TestFluid.WATER, TestFluid.MIXTURE)) {
+                SizingJob job = Jobs.steel(fluid, VesselType.bladder(), null, Temperature.celsius(80));
+                assertThat(method.size(Jobs.with(job, stated)).requiredVolume().si())
+                        .isPositive();
+            }
+        }
+    }
+
+    @Test
+    void rangeIncludesItsEnds() {
+        assertThat(coefficient(Methods.UNE_100155, 30)).isPositive();
+        assertThat(coefficient(Methods.UNE_100155, 120)).isPositive();
     }
 }

@@ -8,8 +8,10 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Units;
 import org.ullage.quantity.Volume;
 
@@ -146,6 +148,42 @@ class GasLawTest {
         assertThatThrownBy(() -> GasLaw.pressureHolding(Volume.litres(10), bar(2), Volume.litres(-1)))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("water to hold in the vessel -1 L");
+    }
+
+    @Example
+    void chargeOfAnEmptyVesselFollowsItsTemperature() {
+        // 2 bar abs at 20 degC are 2 x 273.15 / 293.15 = 1.8635 bar abs at 0 degC
+        AbsolutePressure cold = GasLaw.chargeAt(bar(2), Temperature.celsius(20), Temperature.celsius(0));
+        assertThat(cold.si()).isCloseTo(2e5 * 273.15 / 293.15, within(1e-6));
+    }
+
+    @Example
+    void vesselWithoutVolumeIsRefused() {
+        assertThatThrownBy(() -> GasLaw.requireNominal(Volume.litres(0)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("nominal volume 0 L")
+                .hasMessageContaining("data plate");
+        GasLaw.requireNominal(Volume.litres(0.001));
+    }
+
+    @Example
+    void noWaterNeedsNoVessel() {
+        assertThat(GasLaw.nominalVolume(Volume.litres(0), bar(2), bar(2), bar(3)))
+                .isEqualTo(Volume.litres(0));
+    }
+
+    @Example
+    void warmerGasWhenHotNeedsALargerVessel() {
+        // charged and cold at 20 degC, hot at 40: 1 / (2/2.5 - 2 x 313.15/293.15 / 4)
+        GasTemperatures warm = new GasTemperatures(
+                Temperature.celsius(20), Temperature.celsius(20), Temperature.celsius(40), Source.given());
+        assertThat(GasLaw.volumePerWater(2e5, 2.5e5, 4e5, warm))
+                .isCloseTo(1 / (0.8 - 0.5 * 313.15 / 293.15), within(1e-12));
+        // both warmer than when charged: 1 / (2 x 313.15/293.15 / 2.5 - 2 x 333.15/293.15 / 4)
+        GasTemperatures both = new GasTemperatures(
+                Temperature.celsius(20), Temperature.celsius(40), Temperature.celsius(60), Source.given());
+        assertThat(GasLaw.volumePerWater(2e5, 2.5e5, 4e5, both))
+                .isCloseTo(1 / (0.8 * 313.15 / 293.15 - 0.5 * 333.15 / 293.15), within(1e-12));
     }
 
     private static AbsolutePressure bar(double number) {

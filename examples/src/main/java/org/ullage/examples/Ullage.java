@@ -21,6 +21,7 @@ import org.ullage.examples.service.DiagnoseCommand;
 import org.ullage.examples.service.PlotCommand;
 import org.ullage.examples.size.SizeCommand;
 import org.ullage.examples.support.SupportCommand;
+import org.ullage.examples.sweep.SweepCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -99,6 +100,7 @@ public final class Ullage implements Runnable {
                 .addSubcommand(new RecordCommand(in))
                 .addSubcommand(SizeCommand.reading(in))
                 .addSubcommand(new SupportCommand(in))
+                .addSubcommand(new SweepCommand(in))
                 .setOut(answers)
                 .setErr(complaints)
                 .setExpandAtFiles(false)
@@ -127,6 +129,6 @@ public final class Ullage implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "Say what to do: charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, record, size or support.");
+                "Say what to do: charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, record, size, support or sweep.");
     }
 }

@@ -79,7 +79,7 @@ class UllageTest {
         assertThat(none.out()).isEmpty();
         assertThat(none.err())
                 .contains(
-                        "charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, record, size or support",
+                        "charge, choose, contents, demo, diagnose, explain, fluids, methods, plot, record, size, support or sweep",
                         "ullage --help");
     }
 

@@ -14,7 +14,7 @@ final class AshraePairing {
     private final UnivariateFunction volumeByMass;
     private final UnivariateFunction freezingByMass;
 
-    AshraePairing(CitedTable table) {
+    AshraePairing(NumberTable table) {
         double[] volume = table.numbers("vol_pct");
         double[] mass = table.numbers("mass_pct");
         LinearInterpolator lines = new LinearInterpolator();

@@ -26,14 +26,14 @@ final class AshraeTable {
     /** Four significant digits: the last is a unit from here up and a tenth below. */
     private static final double COARSE_FROM = new Constant("rho", 1000, "kg/m3", GlycolSources.ASHRAE_DENSITY).value();
 
-    private final CitedTable fine;
-    private final CitedTable coarse;
+    private final NumberTable fine;
+    private final NumberTable coarse;
     private final List<Correction> corrections;
 
     /** A cell that is not used as found. Temperature in degC, percent by volume, kg/m3. */
     record Correction(double celsius, double percent, double asFound, double asUsed) {}
 
-    AshraeTable(CitedTable fine, CitedTable coarse, List<Correction> corrections) {
+    AshraeTable(NumberTable fine, NumberTable coarse, List<Correction> corrections) {
         this.fine = fine;
         this.coarse = coarse;
         this.corrections = List.copyOf(corrections);

@@ -1,29 +1,33 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.ullage.loop.LoopFluid;
 import org.ullage.provenance.Constant;
 import org.ullage.quantity.OutOfRangeException;
 
 /** One model in a {@link FluidComparison}: its expansion, or why it refuses. Immutable. */
-public final class ComparedFluid {
+public final class ComparedFluid implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private final String label;
     private final boolean chosen;
-    private final Optional<Expansion> expansion;
-    private final OptionalDouble difference;
+    private final @Nullable Expansion expansion;
+    private final @Nullable Double difference;
     private final String refusal;
-    private final Optional<Constant> uncertainty;
+    private final @Nullable Constant uncertainty;
     private final String remark;
 
     private ComparedFluid(
             String label,
             boolean chosen,
-            Optional<Expansion> expansion,
-            OptionalDouble difference,
+            @Nullable Expansion expansion,
+            @Nullable Double difference,
             String refusal,
-            Optional<Constant> uncertainty,
+            @Nullable Constant uncertainty,
             String remark) {
         this.label = label;
         this.chosen = chosen;
@@ -35,29 +39,20 @@ public final class ComparedFluid {
     }
 
     static ComparedFluid answering(String label, boolean chosen, Expansion expansion, OptionalDouble chosenPercent) {
-        OptionalDouble difference = chosenPercent.isPresent()
-                ? OptionalDouble.of(expansion.percent() - chosenPercent.getAsDouble())
-                : OptionalDouble.empty();
+        Double difference = chosenPercent.isPresent() ? expansion.percent() - chosenPercent.getAsDouble() : null;
         Optional<StatedUncertainty> stated = stated(expansion.fluid());
         return new ComparedFluid(
                 label,
                 chosen,
-                Optional.of(expansion),
+                expansion,
                 difference,
                 "",
-                stated.flatMap(StatedUncertainty::densityUncertainty),
+                stated.flatMap(StatedUncertainty::densityUncertainty).orElse(null),
                 stated.map(StatedUncertainty::remark).orElse(""));
     }
 
     static ComparedFluid refusing(String label, boolean chosen, OutOfRangeException reason) {
-        return new ComparedFluid(
-                label,
-                chosen,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                String.valueOf(reason.getMessage()),
-                Optional.empty(),
-                "");
+        return new ComparedFluid(label, chosen, null, null, String.valueOf(reason.getMessage()), null, "");
     }
 
     private static Optional<StatedUncertainty> stated(LoopFluid fluid) {
@@ -88,7 +83,7 @@ public final class ComparedFluid {
      * @return empty if the model refuses
      */
     public Optional<Expansion> expansion() {
-        return expansion;
+        return Optional.ofNullable(expansion);
     }
 
     /**
@@ -97,7 +92,7 @@ public final class ComparedFluid {
      * @return in percentage points, negative if it lies below; empty if either refuses
      */
     public OptionalDouble differencePoints() {
-        return difference;
+        return difference == null ? OptionalDouble.empty() : OptionalDouble.of(difference);
     }
 
     /**
@@ -115,7 +110,7 @@ public final class ComparedFluid {
      * @return empty if the model's source states none
      */
     public Optional<Constant> densityUncertainty() {
-        return uncertainty;
+        return Optional.ofNullable(uncertainty);
     }
 
     /**

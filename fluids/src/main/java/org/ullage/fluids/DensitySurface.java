@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.interpolation.DividedDifferenceInterpolator;
@@ -13,7 +14,9 @@ import org.ullage.quantity.OutOfRangeException;
  * the same columns serve every temperature and an expansion is not spoiled by a change of support half-way. Where only the two
  * columns themselves do, the bend comes from the next column, at the nearest temperature it has.
  */
-final class DensitySurface {
+final class DensitySurface implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private static final int MOST_SUPPORT = 4;
 

@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import org.ullage.loop.LoopFluid;
 import org.ullage.provenance.Constant;
 import org.ullage.quantity.AbsolutePressure;
@@ -13,7 +14,9 @@ import org.ullage.quantity.Units;
  * How much a fluid expands between two states: v2/v1 - 1, both specific volumes from the same fluid and so from the same model.
  * The pipes' own expansion is not in it. Immutable.
  */
-public final class Expansion {
+public final class Expansion implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     /** A usual pressure in a closed loop; it matters only to models that depend on pressure, and there 1 bar is 46 ppm. */
     private static final double USUAL_PASCALS = new Constant("p", 300_000, "Pa", GlycolSources.USUAL_PRESSURE).value();

@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -16,11 +17,15 @@ import org.ullage.quantity.VolumeFraction;
  * What the choice of model is worth: every model of a fluid over one span of temperatures, with its densities, its expansion
  * and the difference to a chosen one; a model that does not cover the span stays in the list with its reason. Immutable.
  */
-public final class FluidComparison {
+public final class FluidComparison implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private final String fluid;
     private final Temperature from;
     private final Temperature to;
+
+    @SuppressWarnings("serial") // the lists of List.copyOf and Stream.toList are serializable
     private final List<ComparedFluid> rows;
 
     private FluidComparison(

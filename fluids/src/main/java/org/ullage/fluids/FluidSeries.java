@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.ullage.loop.LoopFluid;
@@ -14,7 +15,9 @@ import org.ullage.quantity.Units;
  * Density and expansion of a fluid over a span of temperatures: plain arrays for a chart, and a table to print. Expansion
  * counts from the first temperature. Immutable.
  */
-public final class FluidSeries {
+public final class FluidSeries implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private static final int MOST_INTERVALS = 100_000;
     private static final int DENSITY_DECIMALS = 2;

@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import java.util.function.DoubleUnaryOperator;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.MassFraction;
@@ -15,14 +16,16 @@ import org.ullage.quantity.VolumeFraction;
  *
  * <p>The freezing point is where the first ice appears; it is not the point where pipes burst.
  */
-public final class FreezingCurve {
+public final class FreezingCurve implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     /** Both sources end here, percent by mass. */
     private static final double MOST_PERCENT = MelinderPolynomial.MOST_PERCENT;
 
     private final Glycol glycol;
     private final FreezingModel model;
-    private final DoubleUnaryOperator celsiusByMassPercent;
+    private final transient DoubleUnaryOperator celsiusByMassPercent;
 
     FreezingCurve(Glycol glycol, FreezingModel model) {
         GlycolData data = GlycolData.of(glycol);
@@ -35,6 +38,11 @@ public final class FreezingCurve {
                 percent -> Math.max(
                         data.pairing().freezing(percent), data.melinder().freezing(percent));
         };
+    }
+
+    /** Read back, a curve takes its numbers from the published tables again. */
+    private Object readResolve() {
+        return new FreezingCurve(glycol, model);
     }
 
     /**

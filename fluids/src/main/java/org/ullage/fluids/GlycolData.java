@@ -19,27 +19,27 @@ final class GlycolData {
     private final PureGlycol pure;
 
     private GlycolData(String key) {
-        CitedTable fine = CitedTable.read("ashrae-density-" + key + ".tsv");
-        CitedTable coarse = CitedTable.read("ashrae-density-hot-" + key + ".tsv");
+        NumberTable fine = NumberTable.read("ashrae-density-" + key + ".tsv");
+        NumberTable coarse = NumberTable.read("ashrae-density-hot-" + key + ".tsv");
         corrections =
-                corrections(CitedTable.read("ashrae-density-corrections.tsv").where(key::equals));
+                corrections(NumberTable.read("ashrae-density-corrections.tsv").where(key::equals));
         ashrae = new AshraeTable(fine, coarse, corrections).surface();
         ashraeAsPrinted = new AshraeTable(fine, coarse, List.of()).surface();
-        pairing = new AshraePairing(CitedTable.read("ashrae-freezing-" + key + ".tsv"));
-        melinder = new MelinderPolynomial(CitedTable.read("melinder-2010-" + key + ".tsv"));
-        CitedTable condeRow = CitedTable.read("conde-2011.tsv").where(key::equals);
+        pairing = new AshraePairing(NumberTable.read("ashrae-freezing-" + key + ".tsv"));
+        melinder = new MelinderPolynomial(NumberTable.read("melinder-2010-" + key + ".tsv"));
+        NumberTable condeRow = NumberTable.read("conde-2011.tsv").where(key::equals);
         conde = condeRow.names().stream()
                 .skip(1)
                 .mapToDouble(name -> condeRow.number(0, name))
                 .toArray();
-        pure = new PureGlycol(CitedTable.read("dippr-pure-glycols.tsv").where(key::equals));
+        pure = new PureGlycol(NumberTable.read("dippr-pure-glycols.tsv").where(key::equals));
     }
 
     static GlycolData of(Glycol glycol) {
         return glycol == Glycol.PROPYLENE ? PROPYLENE : ETHYLENE;
     }
 
-    private static List<AshraeTable.Correction> corrections(CitedTable table) {
+    private static List<AshraeTable.Correction> corrections(NumberTable table) {
         return IntStream.range(0, table.size())
                 .mapToObj(row -> new AshraeTable.Correction(
                         table.number(row, "t_degC"),

@@ -186,6 +186,12 @@ public final class GlycolSolution implements LoopFluid, StatedUncertainty {
         return model.remark();
     }
 
+    /** Only the water in ideal mixing has a pressure dependence in print. */
+    @Override
+    public boolean isCompressible() {
+        return model == GlycolModel.IDEAL_MIXING;
+    }
+
     @Override
     public double specificVolumeSi(double kelvins, double pascals) {
         requireInRange(kelvins);

@@ -10,7 +10,7 @@ final class KellWater extends WaterModel {
     private static final long serialVersionUID = 1L;
 
     /** a0 to a5 of the numerator, then b. */
-    private static final double[] C = CitedTable.read("kell-1975.tsv").numbers("value");
+    private static final double[] C = NumberTable.read("kell-1975.tsv").numbers("value");
 
     private static final double CELSIUS_ZERO = Temperature.celsius(0).si();
 
@@ -25,6 +25,11 @@ final class KellWater extends WaterModel {
                 Temperature.celsius(0),
                 Temperature.celsius(150),
                 Units.CELSIUS);
+    }
+
+    @Override
+    public boolean isCompressible() {
+        return false;
     }
 
     @Override

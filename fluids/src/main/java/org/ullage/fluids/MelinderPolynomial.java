@@ -16,14 +16,14 @@ final class MelinderPolynomial {
     /** Upper end of the temperature range, degC. */
     static final double HIGHEST_CELSIUS = new Constant("t_max", 100, "degC", GlycolSources.MELINDER).value();
 
-    private final CitedTable density;
+    private final NumberTable density;
     private final double basePercent;
     private final double baseCelsius;
     private final PolynomialFunction freezing;
 
-    MelinderPolynomial(CitedTable table) {
+    MelinderPolynomial(NumberTable table) {
         density = table.where("density"::equals);
-        CitedTable base = table.where("base"::equals);
+        NumberTable base = table.where("base"::equals);
         basePercent = base.number(0, "C_ij");
         baseCelsius = base.number(1, "C_ij");
         freezing = new PolynomialFunction(table.where("freezing"::equals).numbers("C_ij"));

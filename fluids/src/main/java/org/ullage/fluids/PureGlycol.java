@@ -1,10 +1,14 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
+
 /**
  * Density and vapour pressure of a glycol without water, by the DIPPR equations 105 and 101. The resource with the constants
  * names their source. SI units. Immutable.
  */
-final class PureGlycol {
+final class PureGlycol implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private final double molarMass;
     private final double c1;
@@ -17,7 +21,7 @@ final class PureGlycol {
     private final double p4;
     private final double p5;
 
-    PureGlycol(CitedTable table) {
+    PureGlycol(NumberTable table) {
         molarMass = table.number(0, "M");
         c1 = table.number(0, "C1");
         c2 = table.number(0, "C2");

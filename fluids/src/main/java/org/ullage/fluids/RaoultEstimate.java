@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import org.ullage.provenance.Constant;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.AbsolutePressure;
@@ -17,7 +18,9 @@ import org.ullage.workings.Caution;
  * it, take 5 %. For an anti-flash margin use pure water, as {@link GlycolSolution#vapourPressure(Temperature)} does: glycol
  * lowers the vapour pressure by 8 to 25 % in the usual range, and an estimate that is too low lets the loop boil. Immutable.
  */
-public final class RaoultEstimate {
+public final class RaoultEstimate implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     /** Lowest temperature, 0 degC, K. */
     private static final double LOWEST = Celsius.ZERO;

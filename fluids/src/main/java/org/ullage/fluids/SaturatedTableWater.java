@@ -22,7 +22,7 @@ final class SaturatedTableWater extends WaterModel {
             "IAPWS R7-97(2012) by the open-source library iapws 1.5.5",
             "saturated-liquid specific volume in ft3/lb, rounded to seven decimals; Akima spline between rows");
 
-    private static final CitedTable TABLE = CitedTable.read("saturated-liquid-water.tsv");
+    private static final NumberTable TABLE = NumberTable.read("saturated-liquid-water.tsv");
 
     /** Temperatures of the rows, K. */
     private static final double[] KNOTS = Arrays.stream(TABLE.numbers("t_degF"))
@@ -47,6 +47,11 @@ final class SaturatedTableWater extends WaterModel {
                 Temperature.ofSi(KNOTS[0]),
                 Temperature.ofSi(KNOTS[KNOTS.length - 1]),
                 Units.FAHRENHEIT);
+    }
+
+    @Override
+    public boolean isCompressible() {
+        return false;
     }
 
     @Override

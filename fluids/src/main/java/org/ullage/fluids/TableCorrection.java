@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Density;
 import org.ullage.quantity.Temperature;
@@ -25,7 +26,8 @@ public record TableCorrection(
         Density asFound,
         Density asUsed,
         String reason,
-        Source source) {
+        Source source)
+        implements Serializable {
 
     /** Digits that show both densities in full. */
     private static final int DIGITS = 6;

@@ -1,5 +1,6 @@
 package org.ullage.fluids;
 
+import java.io.Serializable;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.Units;
@@ -11,7 +12,7 @@ import org.ullage.quantity.Units;
  * @param temperature bulk temperature of the fluid
  * @param source where it comes from
  */
-public record TemperatureLimit(String meaning, Temperature temperature, Source source) {
+public record TemperatureLimit(String meaning, Temperature temperature, Source source) implements Serializable {
 
     /** 250 degF is 121 degC; whole degrees are all the sources give. */
     private static final int DIGITS = 3;

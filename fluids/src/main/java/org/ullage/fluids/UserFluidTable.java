@@ -2,6 +2,7 @@ package org.ullage.fluids;
 
 import java.io.BufferedReader;
 import java.io.Reader;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,7 +32,9 @@ import org.ullage.quantity.VolumeFraction;
  * #readWithoutOutlierCheck} leaves the last check out. Between rows the density follows an Akima spline (a natural cubic spline
  * through three or four rows); between concentrations a polynomial through up to four of them. Nothing is extrapolated.
  */
-public final class UserFluidTable {
+public final class UserFluidTable implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private static final int FEWEST_ROWS = 3;
 

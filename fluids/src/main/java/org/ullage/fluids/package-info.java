@@ -15,6 +15,9 @@
  * {@link org.ullage.fluids.Expansion} works out the expansion between two temperatures and {@link org.ullage.fluids.FluidSeries}
  * a table or the points of a chart.
  *
+ * <p>Around it: core's {@code loop} below it holds the port, and nothing of core above it knows a fluid; {@code
+ * comparison.VesselByFluid} takes any list of them.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -21,7 +21,7 @@ class AshraeDensityTest {
     @ParameterizedTest
     @ValueSource(strings = {"ethylene", "propylene"})
     void everyFilledCellIsMet(String key) {
-        CitedTable printed = CitedTable.read("expected-ashrae-density-" + key + ".tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-density-" + key + ".tsv");
         for (int percent = 10; percent <= 60; percent += 10) {
             GlycolSolution fluid = glycol(key).by(GlycolModel.ASHRAE_AS_PRINTED, vol(percent));
             for (int row = 0; row < printed.size(); row++) {
@@ -38,7 +38,7 @@ class AshraeDensityTest {
 
     @Test
     void hotRowsRoundToWhatIsPrinted() {
-        CitedTable printed = CitedTable.read("expected-ashrae-density-hot.tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-density-hot.tsv");
         for (int row = 0; row < printed.size(); row++) {
             for (int percent = 10; percent <= 60; percent += 10) {
                 GlycolSolution fluid = glycol(printed.text(row, "glycol")).by(GlycolModel.ASHRAE, vol(percent));
@@ -62,7 +62,7 @@ class AshraeDensityTest {
 
     @Test
     void inchPoundTableHasTheSameRatios() {
-        CitedTable printed = CitedTable.read("expected-ashrae-density-ip.tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-density-ip.tsv");
         for (int percent = 10; percent <= 60; percent += 10) {
             GlycolSolution fluid = Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(percent));
             String column = "v" + percent;
@@ -120,6 +120,7 @@ class AshraeDensityTest {
         assertThat(Glycol.ETHYLENE.by(GlycolModel.ASHRAE, vol(20)).corrections())
                 .isEmpty();
         assertThat(asPrinted.corrections()).isEmpty();
+        assertThat(Glycol.ETHYLENE.tableCorrections()).isEqualTo(used.corrections());
         assertThat(Glycol.PROPYLENE.tableCorrections()).isEmpty();
         assertThat(expansion(asPrinted, 10, 30) - expansion(used, 10, 30)).isCloseTo(0.030, within(0.001));
     }

@@ -23,7 +23,7 @@ class ConcentrationTest {
 
     @Test
     void everyRowOfTheComparison() {
-        CitedTable expected = CitedTable.read("expected-conversion.tsv");
+        NumberTable expected = NumberTable.read("expected-conversion.tsv");
         for (int row = 0; row < expected.size(); row++) {
             Glycol glycol = glycol(expected.text(row, "glycol"));
             double mass = expected.number(row, "mass_pct");
@@ -39,7 +39,7 @@ class ConcentrationTest {
     @ParameterizedTest
     @ValueSource(strings = {"ethylene", "propylene"})
     void everyPrintedPair(String key) {
-        CitedTable printed = CitedTable.read("expected-ashrae-freezing-" + key + ".tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-freezing-" + key + ".tsv");
         Glycol glycol = glycol(key);
         for (int row = 0; row < printed.size(); row++) {
             double mass = printed.number(row, "mass_pct");
@@ -66,7 +66,7 @@ class ConcentrationTest {
 
     @Test
     void pureDensities() {
-        CitedTable expected = CitedTable.read("expected-pure-density.tsv");
+        NumberTable expected = NumberTable.read("expected-pure-density.tsv");
         assertThat(expected.number(0, "rho_kgm3")).isEqualTo(998.206);
         assertThat(1 / Iapws97.specificVolume(293.15, 101_325)).isCloseTo(998.206, within(0.0006));
         for (int row = 1; row < expected.size(); row++) {
@@ -96,5 +96,29 @@ class ConcentrationTest {
                 .hasMessage("mass fraction of propylene glycol 61 mass% is not allowed: it must be 0 to 60.0 mass% by"
                         + " volume of the solution at 20 degC; convert by ideal volumes at 20 degC, or give percent by"
                         + " volume");
+    }
+
+    /** The pairing ends at a percentage by mass, which still belongs to it. */
+    @Test
+    void byMassToo() {
+        double last = GlycolData.of(Glycol.ETHYLENE).pairing().mostMass();
+        assertThat(Glycol.ETHYLENE
+                        .by(GlycolModel.IDEAL_MIXING, MassFraction.percent(last))
+                        .definition())
+                .isEqualTo(ConcentrationDefinition.ASHRAE_PAIRING);
+        assertThat(Glycol.ETHYLENE
+                        .by(GlycolModel.IDEAL_MIXING, MassFraction.percent(last + 0.1))
+                        .definition())
+                .isEqualTo(ConcentrationDefinition.IDEAL_20C);
+    }
+
+    @Test
+    void strongestMixtureOfTheMeasuredDensitiesConvertsThereAndBack() {
+        ConcentrationDefinition onSolution = ConcentrationDefinition.ON_SOLUTION_20C;
+        MassFraction most = MassFraction.percent(60);
+        for (Glycol glycol : Glycol.values()) {
+            assertThat(glycol.massFraction(glycol.volumeFraction(most, onSolution), onSolution))
+                    .isEqualTo(most);
+        }
     }
 }

@@ -8,6 +8,7 @@ import static org.ullage.quantity.Temperature.fahrenheit;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.ullage.quantity.Density;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.UnitSystem;
 
@@ -87,5 +88,45 @@ class FluidComparisonTest {
         String csv = comparison.csv(UnitSystem.IP);
         assertThat(csv.lines()).hasSize(5).allMatch(line -> !line.isBlank());
         assertThat(csv).contains("propylene glycol 30 vol%,ASHRAE Handbook table at 30 vol%,yes,50 degF,230 degF,");
+    }
+
+    /** Every row of the file carries its own numbers, and a refused one nothing but the reason. */
+    @Test
+    void fileHasTheNumbersOfEveryRow() {
+        FluidComparison comparison =
+                FluidComparison.of(Glycol.PROPYLENE.by(GlycolModel.ASHRAE, vol(30)), celsius(10), celsius(110));
+        List<String> lines = comparison.csv(UnitSystem.SI).lines().skip(1).toList();
+        for (int i = 0; i < lines.size(); i++) {
+            ComparedFluid row = comparison.rows().get(i);
+            List<String> cells = List.of(lines.get(i).split(",", 10));
+            assertThat(cells.get(1)).isEqualTo(row.label());
+            assertThat(cells.get(2)).isEqualTo(row.isChosen() ? "yes" : "no");
+            if (row.expansion().isPresent()) {
+                Expansion expansion = row.expansion().orElseThrow();
+                assertThat(Density.parse(cells.get(5)).si())
+                        .isCloseTo(expansion.fromDensity().si(), within(0.006));
+                assertThat(Density.parse(cells.get(6)).si())
+                        .isCloseTo(expansion.toDensity().si(), within(0.006));
+                assertThat(Double.parseDouble(cells.get(7))).isCloseTo(expansion.percent(), within(0.00051));
+                assertThat(Double.parseDouble(cells.get(8)))
+                        .isCloseTo(row.differencePoints().orElseThrow(), within(0.00051));
+                assertThat(cells.get(9)).matches("none stated,.*|\"accuracy of .* = 1 % .*");
+            } else {
+                assertThat(cells.subList(5, 9)).containsOnly("");
+                assertThat(cells.get(9)).startsWith(",").contains("temperature of ");
+            }
+        }
+        assertThat(comparison.rows().get(1).expansion()).isEmpty();
+        assertThat(comparison.rows().get(3).densityUncertainty()).isPresent();
+    }
+
+    @Test
+    void tableTellsStatedUncertaintyAndARefusedChoice() {
+        String sound = FluidComparison.of(Glycol.PROPYLENE, vol(30), celsius(10), celsius(80))
+                .text(UnitSystem.SI);
+        assertThat(sound).contains("1.0 % (accuracy of the pure glycol's density near 20 degC)");
+        String refused = FluidComparison.of(Glycol.PROPYLENE, vol(30), celsius(5), celsius(120))
+                .text(UnitSystem.SI);
+        assertThat(refused).containsOnlyOnce("*").containsPattern("\n\\*  Melinder 2010 at .* refuses: ");
     }
 }

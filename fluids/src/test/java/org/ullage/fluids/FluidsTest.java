@@ -82,4 +82,16 @@ class FluidsTest {
         assertThatThrownBy(() -> Fluids.parse("propylene glycol 70 vol%"))
                 .hasMessageContaining("0 to 60.0 mass% for Melinder 2010");
     }
+
+    @Test
+    void glycolIsNoWaterAndSaysItsModel() {
+        GlycolSolution fluid = (GlycolSolution) Fluids.parse("propylene glycol 30 vol%");
+        assertThat(fluid.isWater()).isFalse();
+        assertThat(fluid).hasToString("propylene glycol 30 vol% (Melinder 2010 at 30.6 mass% by ASHRAE's pairing)");
+    }
+
+    @Test
+    void modelWithoutAFluidIsNoFluid() {
+        assertThatThrownBy(() -> Fluids.parse("/kell")).hasMessageStartingWith("fluid \"/kell\" is not allowed");
+    }
 }

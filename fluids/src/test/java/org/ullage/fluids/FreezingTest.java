@@ -22,7 +22,7 @@ class FreezingTest {
     @ParameterizedTest
     @ValueSource(strings = {"ethylene", "propylene"})
     void everyAshraeRow(String key) {
-        CitedTable printed = CitedTable.read("expected-ashrae-freezing-" + key + ".tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-freezing-" + key + ".tsv");
         FreezingCurve curve = glycol(key).freezing(FreezingModel.ASHRAE);
         for (int row = 0; row < printed.size(); row++) {
             double expected = printed.number(row, "t_freeze_degC");
@@ -68,7 +68,7 @@ class FreezingTest {
 
     @Test
     void langesHandbookIsNearForPropyleneGlycol() {
-        CitedTable expected = CitedTable.read("expected-langes-propylene.tsv");
+        NumberTable expected = NumberTable.read("expected-langes-propylene.tsv");
         FreezingCurve curve = Glycol.PROPYLENE.freezing(FreezingModel.ASHRAE);
         for (int row = 0; row < expected.size(); row++) {
             assertThat(curve.pointAt(vol(expected.number(row, "vol_pct"))).in(Units.CELSIUS))
@@ -80,7 +80,7 @@ class FreezingTest {
 
     @Test
     void protectionTableOfTheTradeIsNear() {
-        CitedTable expected = CitedTable.read("expected-freeze-protection.tsv");
+        NumberTable expected = NumberTable.read("expected-freeze-protection.tsv");
         for (int row = 0; row < expected.size(); row++) {
             Temperature wanted = fahrenheit(expected.number(row, "t_degF"));
             assertThat(percentFor(Glycol.ETHYLENE, wanted)).isCloseTo(expected.number(row, "EG"), within(3.0));
@@ -109,5 +109,27 @@ class FreezingTest {
         assertThatThrownBy(() -> Glycol.PROPYLENE.protectingTo(celsius(1))).hasMessageContaining("1 degC");
         assertThatThrownBy(() -> Glycol.ETHYLENE.freezing().pointAt(MassFraction.percent(60.5)))
                 .hasMessageContaining("0 to 60.0 mass% for a freezing point by the warmer");
+    }
+
+    /** Water needs no glycol, and the strongest mixture covered is found to its last digit. */
+    @ParameterizedTest
+    @EnumSource(FreezingModel.class)
+    void endsOfTheCurve(FreezingModel model) {
+        for (Glycol glycol : Glycol.values()) {
+            FreezingCurve curve = glycol.freezing(model);
+            assertThat(curve.massFractionFor(curve.coldest())).isEqualTo(MassFraction.percent(60));
+            assertThat(curve).hasToString("freezing point of " + glycol.text() + " by " + model.words());
+        }
+    }
+
+    /** Where the freezing point is known it decides what is said of a temperature below the model's range. */
+    @Test
+    void strongestMixtureOfKnownFreezingPointIsSaidToFreeze() {
+        GlycolSolution sixty = Glycol.PROPYLENE.by(GlycolModel.MELINDER, MassFraction.percent(60));
+        assertThatThrownBy(() -> sixty.specificVolumeSi(sixty.freezingPoint().si() - 1, 3e5))
+                .hasMessageContaining("it would hold ice");
+        GlycolSolution ideal = Glycol.PROPYLENE.by(GlycolModel.IDEAL_MIXING, MassFraction.percent(70));
+        assertThatThrownBy(() -> ideal.specificVolumeSi(celsius(-1).si(), 3e5))
+                .hasMessageContaining("give a temperature inside the range");
     }
 }

@@ -12,7 +12,7 @@ import org.ullage.quantity.MassFraction;
 /** Every row of the comparison of expansions, every model; and the argument for the default model. */
 class GlycolExpansionTest {
 
-    private static final CitedTable EXPECTED = CitedTable.read("expected-expansion.tsv");
+    private static final NumberTable EXPECTED = NumberTable.read("expected-expansion.tsv");
 
     /** Three decimals are given; the temperatures in the file are rounded to 0.001 K as well. */
     private static final double PLAY = 0.0011;

@@ -3,7 +3,7 @@ package org.ullage.fluids;
 /** Specific volume of region 1 term by term as IAPWS R7-97(2012) prints it, the yardstick of the grouped kernel. */
 final class Iapws97PublishedSum {
 
-    private static final CitedTable TABLE_2 = CitedTable.read("iapws-r7-97-region-1.tsv");
+    private static final NumberTable TABLE_2 = NumberTable.read("iapws-r7-97-region-1.tsv");
     private static final double[] I = TABLE_2.numbers("I");
     private static final double[] J = TABLE_2.numbers("J");
     private static final double[] N = TABLE_2.numbers("n");

@@ -19,6 +19,6 @@ class Iapws97TableTest {
     void saysWhichTableIsMissing() {
         assertThatThrownBy(() -> Iapws97Table.read("absent.tsv"))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("the fluids jar is incomplete: it lacks absent.tsv");
+                .hasMessage("the jar of org.ullage.fluids is incomplete: it lacks absent.tsv");
     }
 }

@@ -20,7 +20,7 @@ class MelinderTest {
 
     @Test
     void densityCheckValues() {
-        CitedTable expected = CitedTable.read("expected-melinder-density.tsv");
+        NumberTable expected = NumberTable.read("expected-melinder-density.tsv");
         for (int row = 0; row < expected.size(); row++) {
             Glycol glycol = glycol(expected.text(row, "glycol"));
             double ours = GlycolData.of(glycol)
@@ -38,7 +38,7 @@ class MelinderTest {
 
     @Test
     void freezingCheckValues() {
-        CitedTable expected = CitedTable.read("expected-melinder-freezing.tsv");
+        NumberTable expected = NumberTable.read("expected-melinder-freezing.tsv");
         for (int row = 0; row < expected.size(); row++) {
             FreezingCurve curve = glycol(expected.text(row, "glycol")).freezing(FreezingModel.MELINDER);
             double ours = curve.pointAt(MassFraction.percent(expected.number(row, "x_mass_pct")))
@@ -60,7 +60,7 @@ class MelinderTest {
 
     @Test
     void meetsTheCrcHandbookAsFarAsTheyAreKnownToAgree() {
-        CitedTable crc = CitedTable.read("expected-crc-ethylene.tsv");
+        NumberTable crc = NumberTable.read("expected-crc-ethylene.tsv");
         FreezingCurve freezing = Glycol.ETHYLENE.freezing(FreezingModel.MELINDER);
         for (int row = 0; row < crc.size(); row++) {
             MassFraction mass = MassFraction.percent(crc.number(row, "mass_pct"));

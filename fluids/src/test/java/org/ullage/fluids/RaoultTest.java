@@ -26,7 +26,7 @@ class RaoultTest {
 
     @Test
     void everyRowOfTheEstimate() {
-        CitedTable expected = CitedTable.read("expected-raoult.tsv");
+        NumberTable expected = NumberTable.read("expected-raoult.tsv");
         for (int row = 0; row < expected.size(); row++) {
             RaoultEstimate ours = estimate(expected.text(row, "glycol"), expected.number(row, "mass_pct"));
             Temperature temperature = celsius(expected.number(row, "t_degC"));
@@ -42,7 +42,7 @@ class RaoultTest {
 
     @Test
     void everyBoilingPoint() {
-        CitedTable expected = CitedTable.read("expected-boiling.tsv");
+        NumberTable expected = NumberTable.read("expected-boiling.tsv");
         for (int row = 0; row < expected.size(); row++) {
             Temperature ours = estimate(expected.text(row, "glycol"), expected.number(row, "mass_pct"))
                     .boilingPoint(AbsolutePressure.STANDARD_ATMOSPHERE);
@@ -52,7 +52,7 @@ class RaoultTest {
 
     @Test
     void boilingUnderGaugePressure() {
-        CitedTable expected = CitedTable.read("expected-solar-boiling.tsv");
+        NumberTable expected = NumberTable.read("expected-solar-boiling.tsv");
         for (int row = 0; row < expected.size(); row++) {
             AbsolutePressure pressure = GaugePressure.of(expected.number(row, "p_psig"), Units.PSI)
                     .absolute(AbsolutePressure.STANDARD_ATMOSPHERE);
@@ -118,5 +118,14 @@ class RaoultTest {
                         .text())
                 .startsWith("At 125 degC ethylene glycol degrades faster: 250 degF");
         assertThat(Glycol.ETHYLENE.maximumRecommendedTemperature().toString()).startsWith("121 degC: degradation");
+    }
+
+    @Test
+    void boilingIsFoundUpToBothEndsOfTheEstimate() {
+        RaoultEstimate estimate = estimate("propylene", 40);
+        for (double end : new double[] {0, 180}) {
+            AbsolutePressure boiling = estimate.vapourPressure(celsius(end));
+            assertThat(estimate.boilingPoint(boiling).in(Units.CELSIUS)).isCloseTo(end, within(1e-6));
+        }
     }
 }

@@ -8,6 +8,8 @@ import static org.ullage.fluids.GlycolCases.vol;
 import static org.ullage.quantity.Temperature.celsius;
 
 import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +20,7 @@ import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Density;
 import org.ullage.quantity.MassFraction;
 import org.ullage.quantity.OutOfRangeException;
+import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnreadableQuantityException;
 
 /** Fluids of the user's own. */
@@ -28,7 +31,7 @@ class UserFluidTest {
 
     /** A column of the ASHRAE table as a user would type it. */
     private static String column(String key, int percent) {
-        CitedTable table = CitedTable.read("expected-ashrae-density-" + key + ".tsv");
+        NumberTable table = NumberTable.read("expected-ashrae-density-" + key + ".tsv");
         StringBuilder csv = new StringBuilder(HEADER);
         for (int row = 0; row < table.size(); row++) {
             if (!table.text(row, "v" + percent).isBlank()) {
@@ -94,7 +97,7 @@ class UserFluidTest {
             assertThatThrownBy(() -> UserFluidTable.read("PG", String.join("\n", spoiled), SOURCE))
                     .as("row at " + temperature)
                     .isInstanceOf(OutOfRangeException.class)
-                    .hasMessageStartingWith("density of PG at ");
+                    .hasMessageStartingWith("density of PG at " + temperature + " degC ");
         }
     }
 
@@ -206,5 +209,92 @@ class UserFluidTest {
                         "back", t -> Density.kilogramsPerCubicMetre(1000), celsius(50), celsius(10), SOURCE))
                 .hasMessage("highest temperature of back 10 degC is not allowed: it must be above the lowest, 50 degC;"
                         + " exchange the two or give a wider range");
+    }
+
+    /** A sheet by mass is asked by mass; the messages say which way a table goes. */
+    @Test
+    void concentrationAxisByMass() {
+        String csv = """
+                concentration [mass%], temperature [degC], density [kg/m3]
+                20, 0, 1020
+                20, 40, 1000
+                20, 80, 980
+                40, 0, 1040
+                40, 40, 1020
+                40, 80, 1000
+                """;
+        UserFluidTable table = UserFluidTable.read("EG", csv, SOURCE);
+        UserFluid fluid = table.at(MassFraction.percent(30));
+        assertThat(fluid.name()).isEqualTo("EG 30 mass%");
+        assertThat(density(fluid, 40)).isCloseTo(1010, within(1e-9));
+        assertThatThrownBy(() -> table.at(vol(30)))
+                .hasMessageContaining("30 vol%")
+                .hasMessageContaining("by mass, as in the table");
+        assertThatThrownBy(() -> UserFluidTable.read("EG", HEADER + "0, 1020\n40, 1000\n80, 980", SOURCE)
+                        .at(vol(30)))
+                .hasMessageContaining("left out");
+        assertThatThrownBy(() -> UserFluidTable.read("EG", HEADER + "0, 1020\n40, 1000\n80, 980", SOURCE)
+                        .at(MassFraction.percent(30)))
+                .hasMessageContaining("left out");
+    }
+
+    @Test
+    void concentrationsOfTwoKindsAreRefusedWhicheverCameFirst() {
+        String head = "concentration, temperature, density\n";
+        String byMass = "10 mass%, 20 degC, 890 kg/m3\n";
+        String byVolume = "10 vol%, 10 degC, 900 kg/m3\n";
+        assertThatThrownBy(() -> UserFluidTable.read("x", head + byMass + byVolume, SOURCE))
+                .hasMessageContaining("by mass as in the rows before");
+        assertThatThrownBy(() -> UserFluidTable.read("x", head + byVolume + byMass, SOURCE))
+                .hasMessageContaining("by volume as in the rows before");
+    }
+
+    @Test
+    void densityMayStayTheSameBetweenRowsOfFewDigits() {
+        assertThat(UserFluidTable.read("oil", HEADER + "20, 900\n21, 900\n22, 899", SOURCE)
+                        .fluid()
+                        .highest())
+                .isEqualTo(celsius(22));
+        // water to one decimal stays the same twice before it rises to its maximum
+        UserFluidTable.read("water", HEADER + "0, 999.8\n1, 999.9\n2, 999.9\n4, 1000.0\n10, 999.7", SOURCE);
+        UserFluidTable.read("brine", HEADER + "0, 999.9\n1, 999.9\n4, 1000.0\n10, 999.7", SOURCE);
+    }
+
+    /** A maximum below 10 degC is a liquid's, up to and with the row at 10 degC; a minimum is a mistake. */
+    @Test
+    void densityMayRiseOnlyBelowTenDegreesAndOnlyBeforeItFell() {
+        UserFluidTable.read("brew", HEADER + "0, 999\n10, 1000\n20, 998", SOURCE);
+        assertThatThrownBy(() -> UserFluidTable.read("brew", HEADER + "0, 999\n10.1, 1000\n20, 998", SOURCE))
+                .hasMessageStartingWith("density of brew at 10.1 degC 1000.0 kg/m3");
+        assertThatThrownBy(() -> UserFluidTable.read("brew", HEADER + "0, 1000\n4, 999\n8, 1000", SOURCE))
+                .hasMessageStartingWith("density of brew at 8 degC 1000.0 kg/m3");
+    }
+
+    @Test
+    void fourRowsAreTooFewToTellWhichIsOut() {
+        String four = HEADER + "0, 1000\n20, 999\n40, 950\n60, 949";
+        assertThat(density(UserFluidTable.read("x", four, SOURCE).fluid(), 20)).isEqualTo(999);
+        assertThatThrownBy(() -> UserFluidTable.read("x", four + "\n80, 948", SOURCE))
+                .hasMessageStartingWith("density of x at ");
+    }
+
+    /** A function may know nothing outside its range. */
+    @Test
+    void functionIsTriedFromEndToEndAndNowhereElse() {
+        List<Temperature> tried = new ArrayList<>();
+        DensityFunction function = t -> {
+            tried.add(t);
+            return Density.kilogramsPerCubicMetre(1000);
+        };
+        UserFluid fluid = UserFluid.ofFunction("even", function, celsius(10), celsius(60), SOURCE);
+        assertThat(tried)
+                .hasSize(101)
+                .allSatisfy(t -> assertThat(t).isBetween(celsius(10), celsius(60)))
+                .contains(celsius(10), celsius(60));
+        assertThatThrownBy(() -> fluid.vapourPressureSi(celsius(61).si()))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("10 degC to 60 degC");
+        assertThatThrownBy(() -> UserFluid.ofFunction("point", function, celsius(10), celsius(10), SOURCE))
+                .hasMessageContaining("above the lowest, 10 degC");
     }
 }

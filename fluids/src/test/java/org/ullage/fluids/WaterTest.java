@@ -174,4 +174,28 @@ class WaterTest {
         assertThat(Water.SATURATED_TABLE.specificVolumeSi(350, pascals))
                 .isEqualTo(Water.SATURATED_TABLE.specificVolumeSi(350, 3e5));
     }
+
+    /** Liquid water begins at 0 degC and the formulation's region 1 ends at 350: both belong to it. */
+    @Test
+    void widerModelIsRecommendedUpToBothItsEnds() {
+        assertThatThrownBy(() -> Water.SATURATED_TABLE.vapourPressure(Temperature.celsius(0)))
+                .hasMessageEndingWith("use the model IAPWS-IF97, which covers it");
+        assertThatThrownBy(() -> Water.KELL_1975.vapourPressure(Temperature.celsius(350)))
+                .hasMessageEndingWith("use the model IAPWS-IF97, which covers it");
+    }
+
+    @Test
+    void absoluteZeroIsNoTemperatureOfWater() {
+        assertThatThrownBy(() -> Water.IAPWS_IF97.specificVolumeSi(0, 3e5))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("water temperature 0.0 K is not allowed");
+    }
+
+    @Test
+    void whetherItIsLiquidIsNotAnsweredOutsideTheModelEither() {
+        assertThatThrownBy(() ->
+                        Water.KELL_1975.isLiquidSi(Temperature.celsius(160).si(), 1e6))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("160 degC");
+    }
 }

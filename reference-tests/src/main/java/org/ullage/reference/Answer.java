@@ -46,6 +46,11 @@ public final class Answer {
         return si;
     }
 
+    /** An answer of the same kind with another value. */
+    Answer withSi(double other) {
+        return new Answer(type, other);
+    }
+
     boolean isA(Measure measure) {
         return type == measure.type();
     }

@@ -3,6 +3,7 @@ package org.ullage.reference;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -45,6 +46,12 @@ final class Figure {
 
     static String unit(String text) {
         return parts(text).group(2);
+    }
+
+    /** The unit of a text that is a number with a unit; empty for any other text. */
+    static Optional<String> unitOf(String text) {
+        Matcher parts = PARTS.matcher(text);
+        return parts.matches() && !parts.group(2).isEmpty() ? Optional.of(parts.group(2)) : Optional.empty();
     }
 
     private static Matcher parts(String text) {

@@ -23,11 +23,19 @@ final class MethodAnswers {
     private MethodAnswers() {}
 
     static Optional<Answer> to(Question question) {
+        return method(question).flatMap(method -> answer(method, question));
+    }
+
+    /** The sizing that the question describes; empty if this library has no such method. */
+    static Optional<Sizing> sizing(Question question) {
+        return method(question).map(method -> size(method, question));
+    }
+
+    private static Optional<Method> method(Question question) {
         String name = question.text(Input.METHOD);
         return Methods.all().stream()
                 .filter(method -> method.name().equals(name))
-                .findFirst()
-                .flatMap(method -> answer(method, question));
+                .findFirst();
     }
 
     private static Optional<Answer> answer(Method method, Question question) {

@@ -1,5 +1,6 @@
 package org.ullage.reference;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Function;
@@ -68,6 +69,18 @@ public final class Question {
         Map<Input, String> map = new EnumMap<>(inputs);
         map.put(input, value);
         return new Question(asked, map);
+    }
+
+    /** The same question with one input left out. */
+    Question without(Input input) {
+        Map<Input, String> map = new EnumMap<>(inputs);
+        map.remove(input);
+        return new Question(asked, map);
+    }
+
+    /** Something else asked, with the same inputs. */
+    Question asking(Asked other) {
+        return new Question(other, inputs);
     }
 
     /**
@@ -224,6 +237,11 @@ public final class Question {
     @Override
     public String toString() {
         return asked.words() + ": " + inputsText();
+    }
+
+    /** The inputs as they are written, in the order of {@link Input}. */
+    Map<Input, String> inputs() {
+        return Collections.unmodifiableMap(inputs);
     }
 
     String inputsText() {

@@ -69,6 +69,15 @@ public record ReferenceReport(List<CaseResult> results) {
     }
 
     /**
+     * The cases by what is asked.
+     *
+     * @return the counts, only of those that occur
+     */
+    public Map<Asked, Tally> byQuestion() {
+        return tallies(result -> result.referenceCase().question().asked(), Asked.class);
+    }
+
+    /**
      * The cases by how far their stated figures can be trusted.
      *
      * @return the counts, only of those that occur

@@ -2,6 +2,7 @@ package org.ullage.reference;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Cuts a report into sections. */
 final class Sections {
@@ -16,7 +17,14 @@ final class Sections {
     private Sections() {}
 
     static List<Section> summary(ReferenceReport report) {
-        return List.of(total(report), byFile(report), byProvenance(report), failures(report), misprints(report));
+        return List.of(
+                total(report),
+                byQuestion(report),
+                byFile(report),
+                byProvenance(report),
+                failures(report),
+                mistakes(report),
+                misprints(report));
     }
 
     static List<Section> whole(ReferenceReport report, List<FaultTrial> trials) {
@@ -51,6 +59,12 @@ final class Sections {
         return new Section("Summary", report.total() + ".", tallyHeader("verdict"), rows);
     }
 
+    private static Section byQuestion(ReferenceReport report) {
+        List<List<String>> rows = new ArrayList<>();
+        report.byQuestion().forEach((asked, tally) -> rows.add(row(asked.words(), tally)));
+        return new Section("By question", "What was asked.", tallyHeader("question"), rows);
+    }
+
     private static Section byProvenance(ReferenceReport report) {
         List<List<String>> rows = new ArrayList<>();
         report.byProvenance().forEach((provenance, tally) -> rows.add(row(provenance.name(), tally)));
@@ -76,6 +90,14 @@ final class Sections {
                 rows.isEmpty() ? "None." : rows.size() + ".",
                 List.of("id", "question", "what is wrong"),
                 rows);
+    }
+
+    private static Section mistakes(ReferenceReport report) {
+        List<Suspicion> suspicions = MistakeSearch.in(report);
+        String text = suspicions.isEmpty()
+                ? report.failures().isEmpty() ? "None." : "None of the known mistakes explains the failures."
+                : suspicions.stream().map(Suspicion::toString).collect(Collectors.joining("; ", "", "."));
+        return new Section("Likely mistake", text, List.of(), List.of());
     }
 
     private static Section misprints(ReferenceReport report) {

@@ -38,6 +38,10 @@ public final class Target {
         return figure.si();
     }
 
+    double toleranceSi() {
+        return tolerance;
+    }
+
     /**
      * The figure as printed, with its unit.
      *

@@ -3,7 +3,7 @@ package org.ullage.reference;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Prints the summary of a report as aligned text for a terminal: counts, failures and misprints, without every case. */
+/** Prints the summary of a report as aligned text for a terminal: counts, failures, the likely mistake and misprints, without every case. */
 public final class TextReport {
 
     private static final int LONGEST_ALIGNED = 40;

@@ -9,6 +9,9 @@
  * <p>A printed figure that is wrong is kept with its explanation: the case then demands that the implementation does
  * <em>not</em> repeat it. See {@link org.ullage.reference.Verdict}.
  *
+ * <p>Start at {@link org.ullage.reference.ReferenceRun}. Around it: core, fluids and service below it, reached through one
+ * interface, so that nothing here favours them; the cases stand in {@code .csv} files beside this package.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -2,15 +2,11 @@ package org.ullage.reference;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,14 +85,9 @@ class ArchitectureTest {
                             "record")),
             Map.entry("fluids", List.of("provenance", "quantity", "workings", "loop")));
 
-    private static final JavaClasses LIBRARY = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .withImportOption(location -> !location.contains("/reference/"))
-            .importPackages("org.ullage");
-
     @Test
     void everyPackageHasItsFloor() {
-        Set<String> packages = LIBRARY.stream()
+        Set<String> packages = Library.CLASSES.stream()
                 .map(JavaClass::getPackageName)
                 .map(name -> name.substring(ROOT.length()))
                 .collect(Collectors.toSet());
@@ -108,7 +99,7 @@ class ArchitectureTest {
         return MAY_USE.entrySet().stream()
                 .map(floor -> DynamicTest.dynamicTest(
                         floor.getKey(),
-                        () -> usesOnly(floor.getKey(), floor.getValue()).check(LIBRARY)));
+                        () -> usesOnly(floor.getKey(), floor.getValue()).check(Library.CLASSES)));
     }
 
     private static ArchRule usesOnly(String from, List<String> may) {
@@ -125,27 +116,22 @@ class ArchitectureTest {
 
     @Test
     void noCircles() {
-        slices().matching("org.ullage.(*)..").should().beFreeOfCycles().check(LIBRARY);
+        slices().matching("org.ullage.(*)..").should().beFreeOfCycles().check(Library.CLASSES);
     }
 
     @Test
     void commonsMathStaysInside() {
-        PublicSignatures.withoutTypesOf("org.apache.commons.math3..").check(LIBRARY);
+        PublicSignatures.withoutTypesOf("org.apache.commons.math3..").check(Library.CLASSES);
     }
 
-    @Test
-    void whatUsersSeeIsImmutable() {
-        fields().that()
-                .areNotStatic()
-                .and()
-                .areDeclaredInClassesThat()
-                .arePublic()
-                .and()
-                .areDeclaredInClassesThat()
-                .haveSimpleNameNotEndingWith("Builder")
-                .should()
-                .beFinal()
-                .check(LIBRARY);
+    @TestFactory
+    Stream<DynamicTest> whatUsersSeeIsImmutable() {
+        return Stream.of(
+                        ImmutableTypes.withFinalFields(),
+                        ImmutableTypes.withFinalStatics(),
+                        ImmutableTypes.withoutOpenFields(),
+                        ImmutableTypes.withoutChangeableResults())
+                .map(rule -> DynamicTest.dynamicTest(rule.getDescription(), () -> rule.check(Library.CLASSES)));
     }
 
     @Test
@@ -158,6 +144,6 @@ class ArchitectureTest {
                 .orShould()
                 .dependOnClassesThat()
                 .resideInAPackage("java.util.logging..")
-                .check(LIBRARY);
+                .check(Library.CLASSES);
     }
 }

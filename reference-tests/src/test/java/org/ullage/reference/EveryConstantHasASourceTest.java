@@ -109,7 +109,7 @@ class EveryConstantHasASourceTest {
             Map.entry("SurrogateWeights.LARGEST", "bounds a search"),
             Map.entry("SurrogateWeights.STEPS", "bounds a search"),
             Map.entry("SurrogateWeights.TURNS", "bounds a search"),
-            Map.entry("SizingAtTemperatures.STEP", "step of a numerical slope"),
+            Map.entry("ExpansionTangent.STEP", "step of a numerical slope"),
             Map.entry("TriangularSpread.CORNERS", "a triangle has three"),
             Map.entry("TagNote.WIDTH", "characters to print"),
             Map.entry("UnreadableQuantityException.LONGEST_ECHO", "characters to print"),

@@ -3,6 +3,9 @@
  * org.ullage.charge.ChargeJob}, which turns a sizing into a {@link org.ullage.charge.ChargePlan}; {@link
  * org.ullage.charge.GaugeChoice} judges the gauge and {@link org.ullage.charge.ChargeCheckSteps} lists the steps of the work.
  *
+ * <p>Around it: {@code operation} below it knows the loop in use; {@code record} keeps what was set, {@code diagnosis}
+ * says what a reading means.
+ *
  * @serial exclude
  */
 @NullMarked

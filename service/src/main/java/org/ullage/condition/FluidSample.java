@@ -47,7 +47,7 @@ public record FluidSample(
      * @throws OutOfRangeException if a quantity stands twice, or a loop is run both on low-salt and on saline water
      */
     public FluidSample {
-        traits = Set.copyOf(traits);
+        traits = LoopTrait.inOrder(traits);
         values = List.copyOf(values);
         dataSheet = List.copyOf(dataSheet);
         EnumSet<SampleQuantity> seen = EnumSet.noneOf(SampleQuantity.class);

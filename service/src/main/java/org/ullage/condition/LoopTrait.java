@@ -1,6 +1,9 @@
 package org.ullage.condition;
 
 import com.fasterxml.jackson.annotation.JsonValue;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** What decides which limits apply to a loop's fluid. */
 public enum LoopTrait {
@@ -19,6 +22,13 @@ public enum LoopTrait {
 
     LoopTrait(String word) {
         this.word = word;
+    }
+
+    /** A copy that goes through the traits in the same order on every machine, so that stored answers repeat. */
+    static Set<LoopTrait> inOrder(Set<LoopTrait> traits) {
+        EnumSet<LoopTrait> copy = EnumSet.noneOf(LoopTrait.class);
+        copy.addAll(traits);
+        return Collections.unmodifiableSet(copy);
     }
 
     /**

@@ -47,15 +47,15 @@ public record SampleLimit(
      * @throws OutOfRangeException if both ends are missing or out of order, or an end is not finite
      */
     public SampleLimit {
-        needs = Set.copyOf(needs);
-        excludes = Set.copyOf(excludes);
+        needs = LoopTrait.inOrder(needs);
+        excludes = LoopTrait.inOrder(excludes);
         double low = least == null ? quantity.least() : least;
         double high = most == null ? quantity.most() : most;
         boolean empty = least == null && most == null;
         if (empty || !(low <= high) || !Double.isFinite(low) || !Double.isFinite(high)) {
             throw new OutOfRangeException(
                     "limit of " + quantity.word(),
-                    "from " + least + " to " + most,
+                    empty ? "without an end" : "from " + low + " to " + high,
                     "one finite end or two in order",
                     "take it from the fluid's data sheet");
         }

@@ -3,6 +3,9 @@
  * Published limits contradict each other; {@link org.ullage.condition.PublishedLimits} holds them all, and a finding shows which one
  * decides and what the others say.
  *
+ * <p>Start at {@link org.ullage.condition.FluidFindings}. Around it: {@code quantity} and {@code workings} below it;
+ * {@code record} keeps samples and follows them over the years.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -7,6 +7,9 @@
  * <p>The physics is the swing of {@link org.ullage.diagnosis.SwingModel}; what signs tell is a table of judgements, {@code
  * sign-likelihoods.tsv} beside this package, which is shown as such.
  *
+ * <p>Start at {@link org.ullage.diagnosis.Diagnosis}. Around it: {@code operation} below it gives the pressure that a
+ * sound vessel would show; {@code report} prints the ranking, {@code record} keeps the visit.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -2,6 +2,7 @@ package org.ullage.operation;
 
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.apache.commons.math3.exception.NoBracketingException;
 
 /** Where a continuous function crosses zero between two ends, by bracketing with inverse interpolation. */
 final class BracketedRoot {
@@ -17,6 +18,16 @@ final class BracketedRoot {
 
     /** @param function of opposite sign at the two ends, or zero at one */
     static double of(UnivariateFunction function, double low, double high) {
+        try {
+            return solved(function, low, high);
+        } catch (NoBracketingException underflow) {
+            // The solver tells the signs by a product, which is zero for values as small as their squares are denormal.
+            double largest = Math.max(Math.abs(function.value(low)), Math.abs(function.value(high)));
+            return solved(x -> function.value(x) / largest, low, high);
+        }
+    }
+
+    private static double solved(UnivariateFunction function, double low, double high) {
         return new BracketingNthOrderBrentSolver(RELATIVE_ACCURACY, ABSOLUTE_ACCURACY, Double.MIN_VALUE, ORDER)
                 .solve(MOST_STEPS, function, low, high);
     }

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import org.ullage.loop.LoopFluid;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.method.PipeCredit;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 
 /**
@@ -23,10 +24,16 @@ final class LoopBalance implements Serializable {
     final double fillPascals;
     final double fillWater;
     final double mass;
+    /** Whether the room asked for is the same at all pressures. */
+    final boolean isRigid;
+
     private final VesselWater.Kind kind;
 
     /** Of the water that was in the vessels already, unless it is as warm as the loop. */
     private final double vesselKelvins;
+
+    /** Its specific volume, if the fluid's does not depend on the pressure. */
+    private final double vesselVolume;
 
     LoopBalance(LoopInUse inUse, BankNumbers vessels) {
         PipeMaterial pipe = inUse.loop().pipe();
@@ -43,7 +50,18 @@ final class LoopBalance implements Serializable {
         this.fillWater = vessels.water(fillPascals);
         this.kind = inUse.vesselWater().kind();
         this.vesselKelvins = own == null ? fillKelvins : own.si();
+        this.vesselVolume = fluid.isCompressible() || kind == VesselWater.Kind.AS_WARM_AS_LOOP
+                ? 0
+                : fluid.specificVolumeSi(vesselKelvins, fillPascals);
+        this.isRigid = !fluid.isCompressible() && stretch == 0;
         this.mass = massWith(known.temperature().si(), knownPascals, vessels.water(knownPascals));
+        if (!Double.isFinite(mass)) {
+            throw new OutOfRangeException(
+                    "contents of the loop",
+                    inUse.loop().contents().textInBothSystems(),
+                    "so small that their mass and that in the vessels is a finite number",
+                    "check the numbers and their units");
+        }
     }
 
     /** Volume of the water side without the vessels. */
@@ -65,7 +83,7 @@ final class LoopBalance implements Serializable {
         if (kind == VesselWater.Kind.AS_WARM_AS_LOOP) {
             return rest * loopVolume;
         }
-        double ownVolume = fluid.specificVolumeSi(vesselKelvins, pascals);
+        double ownVolume = ownVolume(pascals);
         double kept = fillWater / ownVolume;
         return kind == VesselWater.Kind.OWN_TEMPERATURE || rest < kept
                 ? rest * ownVolume
@@ -79,10 +97,14 @@ final class LoopBalance implements Serializable {
         if (kind == VesselWater.Kind.AS_WARM_AS_LOOP) {
             return inLoop + water / loopVolume;
         }
-        double ownVolume = fluid.specificVolumeSi(vesselKelvins, pascals);
+        double ownVolume = ownVolume(pascals);
         return kind == VesselWater.Kind.OWN_TEMPERATURE || water < fillWater
                 ? inLoop + water / ownVolume
                 : inLoop + fillWater / ownVolume + (water - fillWater) / loopVolume;
+    }
+
+    private double ownVolume(double pascals) {
+        return fluid.isCompressible() ? fluid.specificVolumeSi(vesselKelvins, pascals) : vesselVolume;
     }
 
     /** How warm the water is that was in the vessels already. */

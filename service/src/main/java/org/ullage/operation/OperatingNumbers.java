@@ -46,7 +46,7 @@ final class OperatingNumbers implements Serializable {
 
     /** Absolute pressure at a loop temperature, {@link #TOO_LOW} or {@link #TOO_HIGH}. */
     double pressure(double kelvins) {
-        double closed = bank.isOne() ? closed(kelvins) : TOO_LOW;
+        double closed = bank.isOne() ? (loop.isRigid ? atOnce(kelvins) : closed(kelvins)) : TOO_LOW;
         return isPressure(closed) ? closed : searched(kelvins);
     }
 
@@ -79,6 +79,14 @@ final class OperatingNumbers implements Serializable {
             pascals = next;
         }
         return TOO_LOW;
+    }
+
+    /** The same where neither fluid nor pipe minds the pressure: the first round is the answer. */
+    private double atOnce(double kelvins) {
+        GasGroup vessel = bank.one();
+        double water = loop.demand(kelvins, loop.fillPascals);
+        double pascals = water > 0 && water < vessel.capacity() ? vessel.pressureFor(water) : TOO_LOW;
+        return pascals <= HIGHEST_PASCALS && loop.isLiquid(kelvins, pascals) ? pascals : TOO_LOW;
     }
 
     /** The same by bracketing, for any vessels. */

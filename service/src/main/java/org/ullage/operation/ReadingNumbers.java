@@ -1,5 +1,6 @@
 package org.ullage.operation;
 
+import java.io.Serializable;
 import java.util.EnumMap;
 import java.util.Map;
 import org.ullage.loop.LoopFluid;
@@ -9,9 +10,11 @@ import org.ullage.vessel.GasLaw;
  * The equation behind {@link TwoReadings} on bare SI numbers, pressures absolute: contents = water taken in / net expansion of one
  * volume of contents.
  */
-final class ReadingNumbers {
+final class ReadingNumbers implements Serializable {
 
-    private final Map<ReadingInput, Double> values;
+    private static final long serialVersionUID = 1L;
+
+    private final EnumMap<ReadingInput, Double> values;
     private final LoopFluid fluid;
     private final double alpha;
 

@@ -1,5 +1,6 @@
 package org.ullage.operation;
 
+import java.io.Serializable;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -36,7 +37,9 @@ import org.ullage.workings.Workings;
  * Contents contents = TwoReadings.of(cold, hot, vessel, fluid, PipeMaterial.STEEL).contents(errors);
  * }</pre>
  */
-public final class TwoReadings {
+public final class TwoReadings implements Serializable {
+
+    private static final long serialVersionUID = 1L;
 
     private static final int DIGITS = 4;
 

@@ -12,6 +12,9 @@
  * written back, sorted by name; the one name that is taken is {@code unknownFields}. The resource {@code service-book.schema.json} beside
  * this package describes the file.
  *
+ * <p>Start at {@link org.ullage.record.ServiceBook}. Around it: core's {@code method} and {@code published} and this
+ * module's {@code condition} below it; {@code report} prints it.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -1,7 +1,7 @@
 package org.ullage.report;
 
 /** A chart as SVG. Immutable; the same chart gives the same bytes everywhere. */
-public sealed interface Chart extends Block permits LineChart, BarChart {
+public sealed interface Chart extends Block permits LineChart, BarChart, HeatMap {
 
     /**
      * What it shows.

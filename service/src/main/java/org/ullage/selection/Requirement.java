@@ -1,6 +1,7 @@
 package org.ullage.selection;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -51,7 +52,7 @@ public record Requirement(
         if (kinds.isEmpty()) {
             throw new MissingInputException("kind of vessel", "a selection", "allow at least one kind");
         }
-        kinds = Set.copyOf(EnumSet.copyOf(kinds));
+        kinds = Collections.unmodifiableSet(EnumSet.copyOf(kinds));
         requireAboveZero("required nominal volume", nominal);
         requireAboveZero("required acceptance volume", acceptance);
     }

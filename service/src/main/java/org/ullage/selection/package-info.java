@@ -6,6 +6,9 @@
  * <p>The vessels of one selection work in parallel with the same gas charge, so their gas-law volumes add up. Everything that is
  * added or compared is a whole number of very small units, so "enough" never depends on rounding.
  *
+ * <p>Around it: core's {@code method} before it gives the required volume; {@code operation}, {@code charge} and {@code
+ * support} take the chosen vessel on.
+ *
  * @serial exclude
  */
 @NullMarked

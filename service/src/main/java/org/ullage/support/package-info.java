@@ -6,6 +6,9 @@
  * <p>A check that fails is an answer, a {@link org.ullage.support.LimitCheck} that says so; only bad input is an exception. All of it
  * is a first look: a licensed engineer and the local code decide.
  *
+ * <p>Around it: only {@code loop} and what is under it below; the vessel comes from {@code selection} or from a tag on the
+ * wall.
+ *
  * @serial exclude
  */
 @NullMarked

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
+import org.ullage.method.VariedJob;
 import org.ullage.pressure.PressureInputs;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.OutOfRangeException;
@@ -33,7 +34,7 @@ public record LiftChance(SizingUncertainty question, Sizing centre, Volume nomin
             throw new OutOfRangeException("vessel kind", kind.word(), "a closed vessel", "an open tank has no valve");
         }
         Method method = question.method();
-        DrawnJobs jobs = question.jobs();
+        VariedJob jobs = question.jobs();
         ModelFunction model = row -> headroom(method.size(jobs.at(row)), nominal.si());
         return new LiftChance(question, centre, nominal, MonteCarlo.of(model, question.inputs(), draws, seed));
     }

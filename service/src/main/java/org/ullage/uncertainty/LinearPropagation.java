@@ -123,7 +123,7 @@ public final class LinearPropagation {
             variance += part;
         }
         // full correlation may cancel everything but a rounding below zero
-        variance = Math.max(0, variance);
+        variance = requireAnswer(Math.max(0, variance), "spreads of the inputs");
         List<Contribution> parts = new ArrayList<>();
         for (int i = 0; i < contributions.length; i++) {
             Spread spread = inputs.get(i).spread();

@@ -1,11 +1,13 @@
 package org.ullage.uncertainty;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.ullage.method.Sizing;
+import org.ullage.method.SizingInput;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
@@ -77,7 +79,7 @@ public record LinearSizing(SizingUncertainty question, Sizing centre, LinearUnce
                 .keySet()
                 .forEach(input ->
                         volumes.put(input, Volume.ofSi(contribution(input).uncertainty())));
-        return volumes;
+        return Collections.unmodifiableMap(volumes);
     }
 
     /**
@@ -90,7 +92,7 @@ public record LinearSizing(SizingUncertainty question, Sizing centre, LinearUnce
         question.spreads()
                 .keySet()
                 .forEach(input -> shares.put(input, contribution(input).share()));
-        return shares;
+        return Collections.unmodifiableMap(shares);
     }
 
     private Contribution contribution(SizingInput input) {

@@ -1,10 +1,12 @@
 package org.ullage.uncertainty;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.ullage.method.Sizing;
+import org.ullage.method.SizingInput;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
@@ -96,7 +98,7 @@ public record SampledSizing(SizingUncertainty question, Sizing centre, MonteCarl
         Map<SizingInput, Double> shares = new EnumMap<>(SizingInput.class);
         List<Double> all = result.shares();
         question.spreads().keySet().forEach(input -> shares.put(input, all.get(input.place())));
-        return shares;
+        return Collections.unmodifiableMap(shares);
     }
 
     /**

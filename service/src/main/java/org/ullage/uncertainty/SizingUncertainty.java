@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import org.ullage.method.Method;
 import org.ullage.method.Sizing;
+import org.ullage.method.SizingFunction;
+import org.ullage.method.SizingInput;
 import org.ullage.method.SizingJob;
+import org.ullage.method.VariedJob;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.MissingInputException;
@@ -225,14 +228,8 @@ public final class SizingUncertainty implements Serializable {
     }
 
     private ModelFunction requiredVolume(Sizing centre) {
-        boolean temperaturesAreCertain =
-                isCertain(SizingInput.COLD_TEMPERATURE) && isCertain(SizingInput.HOT_TEMPERATURE);
-        return new RequiredVolume(method, jobs(), centre.job(), temperaturesAreCertain);
-    }
-
-    private boolean isCertain(SizingInput input) {
-        Uncertain<?> value = spreads.get(input);
-        return value == null || value.spread().isCertain();
+        SizingFunction function = SizingFunction.around(method, jobs(), centre.job());
+        return function::cubicMetres;
     }
 
     String stated(SizingInput input, UnitSystem system) {
@@ -240,11 +237,12 @@ public final class SizingUncertainty implements Serializable {
         return value == null ? "certain" : value.text(system);
     }
 
-    DrawnJobs jobs() {
-        return new DrawnJobs(job, spreads.keySet());
+    /** Inputs whose spread is a single value vary too: it may be another value than the job's. */
+    VariedJob jobs() {
+        return new VariedJob(job, spreads.keySet());
     }
 
     List<ModelInput> inputs() {
-        return DrawnInputs.of(job, spreads);
+        return DrawnInputs.of(jobs().ownRow(method), spreads);
     }
 }

@@ -3,6 +3,7 @@ package org.ullage.uncertainty;
 import java.util.Map;
 import org.ullage.loop.LoopFluid;
 import org.ullage.method.Method;
+import org.ullage.method.SizingInput;
 import org.ullage.method.SizingJob;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ullage.method.Sizing;
+import org.ullage.method.SizingInput;
 import org.ullage.provenance.Source;
 import org.ullage.quantity.Digits;
 import org.ullage.quantity.UnitSystem;

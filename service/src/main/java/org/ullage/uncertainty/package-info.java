@@ -13,6 +13,9 @@
  * Volume safe = answer.volumeFor(0.95);
  * }</pre>
  *
+ * <p>Around it: core's {@code method} below it is the model that is asked; {@code report} draws its answers. It knows
+ * nothing of vessels in use.
+ *
  * @serial exclude
  */
 @NullMarked

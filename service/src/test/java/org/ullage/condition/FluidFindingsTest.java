@@ -197,7 +197,8 @@ class FluidFindingsTest {
                 .hasMessageContaining("given once");
         assertThatThrownBy(() -> FluidSample.of(LOW_SALT, SALINE)).hasMessageContaining("one of the two");
         assertThatThrownBy(() -> SampleLimit.ofDataSheet(SampleQuantity.PH, null, null, Verdict.TREAT, "x"))
-                .isInstanceOf(OutOfRangeException.class);
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("without an end");
         assertThatThrownBy(() -> SampleLimit.ofDataSheet(SampleQuantity.PH, 9.0, 8.0, Verdict.TREAT, "x"))
                 .isInstanceOf(OutOfRangeException.class);
     }

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.ullage.loop.Loop;
+import org.ullage.loop.LoopFluid;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.method.TestFluid;
 import org.ullage.quantity.GaugePressure;
@@ -143,15 +144,17 @@ class OperatingCurveTest {
 
     @Test
     void closedFormIsTheSearchToo() {
-        OperatingNumbers numbers = loop(
-                        500, PipeMaterial.COPPER, InUse.SPRINGY, bank(vessel("V", 60, 1)), reading(1.3, 15))
-                .curve()
-                .numbers();
-        for (double kelvins = 289; kelvins < 350; kelvins += 3.7) {
-            double lowest = Math.max(2e5, numbers.loop().boilingPressure(kelvins));
-            double closed = numbers.closed(kelvins);
-            assertThat(closed).isGreaterThan(0);
-            assertThat(numbers.bracketed(kelvins, lowest)).isCloseTo(closed, within(closed * 1e-10));
+        for (LoopFluid fluid : List.of(InUse.SPRINGY, TestFluid.WATER)) {
+            OperatingNumbers numbers = loop(500, PipeMaterial.COPPER, fluid, bank(vessel("V", 60, 1)), reading(1.3, 15))
+                    .curve()
+                    .numbers();
+            for (double kelvins = 289; kelvins < 350; kelvins += 3.7) {
+                double lowest = Math.max(2e5, numbers.loop().boilingPressure(kelvins));
+                double closed = numbers.closed(kelvins);
+                assertThat(closed).isGreaterThan(0);
+                assertThat(numbers.bracketed(kelvins, lowest)).isCloseTo(closed, within(closed * 1e-10));
+                assertThat(numbers.pressure(kelvins)).isCloseTo(closed, within(closed * 1e-12));
+            }
         }
     }
 
@@ -224,5 +227,14 @@ class OperatingCurveTest {
         OperatingBand band = new OperatingBand(List.of(curve));
         assertThat(((OperatingBand) InUse.throughAStream(band)).highest(Temperature.celsius(60)))
                 .isEqualTo(band.highest(Temperature.celsius(60)));
+    }
+
+    @Test
+    void contentsWithoutAFiniteMassAreRefused() {
+        Loop loop = Loop.withContents(Volume.ofSi(1e308)).rigid().filledWith(TestFluid.WATER);
+        LoopInUse endless = LoopInUse.of(loop, bank(vessel("V", 80, 1)), reading(1.2, 20));
+        assertThatThrownBy(endless::curve)
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("contents of the loop");
     }
 }

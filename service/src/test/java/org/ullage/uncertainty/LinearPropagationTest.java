@@ -141,4 +141,12 @@ class LinearPropagationTest {
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("degrees of freedom");
     }
+
+    @Test
+    void aVarianceBeyondADoubleIsRefused() {
+        assertThatThrownBy(() ->
+                        LinearPropagation.of(x -> 1e200 * x[0], List.of(new ModelInput("x", Spread.normal(1, 0.1)))))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("spreads of the inputs");
+    }
 }

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.ullage.examples.command.AnswerCommand;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.file.InputFile;
-import org.ullage.examples.service.PageFile;
+import org.ullage.examples.file.PageFile;
 import org.ullage.pressure.StandardAtmosphere;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Length;

@@ -18,6 +18,7 @@ import org.ullage.examples.command.Csv;
 import org.ullage.examples.command.GaugeArguments;
 import org.ullage.examples.command.LoopArguments;
 import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.PageFile;
 import org.ullage.examples.size.FoundLoop;
 import org.ullage.operation.Reading;
 import org.ullage.quantity.GaugePressure;

@@ -9,6 +9,7 @@ import org.ullage.examples.command.AnswerCommand;
 import org.ullage.examples.command.Csv;
 import org.ullage.examples.command.LoopArguments;
 import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.PageFile;
 import org.ullage.operation.OperatingBand;
 import org.ullage.operation.OperatingCurve;
 import org.ullage.operation.OperatingPoint;

@@ -2,6 +2,10 @@ package org.ullage.examples.size;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.file.InputFile;
 
@@ -21,6 +25,32 @@ public final class LoopFile {
      */
     public static FoundLoop find(InputFile file, String id) throws BadFileException {
         return file.read(stream -> find(stream, id));
+    }
+
+    /**
+     * The columns of a file of loops.
+     *
+     * @return their names
+     */
+    public static List<String> columns() {
+        return Arrays.stream(Column.values()).map(Column::word).toList();
+    }
+
+    /**
+     * Reads a loop of which the cells are at hand, for lists that say more of a loop than its file does.
+     *
+     * @param cells text by column
+     * @return the loop
+     * @throws IllegalArgumentException if a column is unknown, or a cell cannot be read or is not allowed
+     */
+    public static FoundLoop of(Map<String, String> cells) {
+        Map<Column, String> byColumn = new EnumMap<>(Column.class);
+        cells.forEach((word, text) -> byColumn.put(
+                Column.named(word)
+                        .orElseThrow(() -> new BadLineException(
+                                "the column \"" + word + "\" is unknown; the columns are " + Column.words())),
+                text));
+        return new FoundLoop(LoopReader.read(new LoopLine(byColumn)));
     }
 
     private static FoundLoop find(InputStream stream, String id) throws IOException, BadFileException {
