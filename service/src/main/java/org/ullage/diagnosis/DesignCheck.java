@@ -9,7 +9,10 @@ final class DesignCheck {
     private static final Constant KEPT_BELOW = new Constant(
             "margin", 0.1, "1", Source.fromMemory("trade practice", "final pressure 90 % of the relief setting"));
 
+    /** The chance that a sound vessel would let the valve open. */
     private final double tooSmall;
+
+    /** The chance that it would not, but come closer than it should. */
     private final double marginSmall;
 
     DesignCheck(InstalledSystem system) {
@@ -32,16 +35,6 @@ final class DesignCheck {
                 tolerance, model.after(rise.shifted(SwingInput.CONTENTS, share), system.gasSi(), false) - hot);
         this.tooSmall = Densities.above(hot, opens, deviation);
         this.marginSmall = Math.max(0, Densities.above(hot, Math.min(kept, opens), deviation) - tooSmall);
-    }
-
-    /** The chance that a sound vessel would let the valve open. */
-    double tooSmall() {
-        return tooSmall;
-    }
-
-    /** The chance that it would not, but come closer than it should. */
-    double marginSmall() {
-        return marginSmall;
     }
 
     /** The prior of a hypothesis: whether a sound vessel is large enough is worked out and not guessed. */

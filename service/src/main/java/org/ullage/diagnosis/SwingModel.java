@@ -60,8 +60,4 @@ final class SwingModel {
         }
         return pressure;
     }
-
-    double ceiling() {
-        return ceiling;
-    }
 }

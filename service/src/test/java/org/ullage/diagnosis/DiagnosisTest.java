@@ -28,12 +28,15 @@ class DiagnosisTest {
         return Diagnosis.of(SomeSystem.SMALL, evidence);
     }
 
-    private static double probability(Diagnosis diagnosis, Hypothesis hypothesis) {
+    private static RankedHypothesis ranked(Diagnosis diagnosis, Hypothesis hypothesis) {
         return diagnosis.ranking().stream()
                 .filter(ranked -> ranked.hypothesis() == hypothesis)
                 .findFirst()
-                .orElseThrow()
-                .probability();
+                .orElseThrow();
+    }
+
+    private static double probability(Diagnosis diagnosis, Hypothesis hypothesis) {
+        return ranked(diagnosis, hypothesis).probability();
     }
 
     @Test
@@ -52,6 +55,7 @@ class DiagnosisTest {
         assertThat(diagnosis.belief(Family.CHARGE)).isGreaterThan(0.9);
         assertThat(diagnosis.likeliest().supports()).first().asString().startsWith("a swing of 1.413 bar");
         assertThat(diagnosis.verdict()).startsWith("Most likely the charge is wrong, low charge (");
+        assertThat(diagnosis.isNamed()).as("waterlogged is possible too").isFalse();
     }
 
     @Test
@@ -130,12 +134,53 @@ class DiagnosisTest {
                 .isGreaterThan(10 * probability(diagnose(SomeSystem.rising(SOUND)), Hypothesis.HOTTER_THAN_DESIGNED));
     }
 
+    /** The strongest reason stands first, in either direction. */
+    @Test
+    void reasonsAreSortedByTheirWeight() {
+        Evidence evidence = SomeSystem.rising(HALF)
+                .with(Sign.RELIEF_DRIPS_HOT)
+                .with(Sign.ONE_END_RINGS)
+                .with(Sign.NOTHING_AT_VALVE);
+        Diagnosis diagnosis = diagnose(evidence);
+        RankedHypothesis waterlogged = ranked(diagnosis, Hypothesis.WATERLOGGED);
+        assertThat(waterlogged.supports())
+                .containsSubsequence("nothing at the gas valve", "relief valve drips when hot")
+                .hasSize(3);
+        assertThat(waterlogged.contradicts()).containsExactly("one end of the shell rings");
+        assertThat(ranked(diagnosis, Hypothesis.OVER_FILLED).contradicts())
+                .first()
+                .isEqualTo("a cold pressure in the fill window");
+    }
+
+    @Test
+    void theTextLeavesOutWhatIsHardlyPossible() {
+        Diagnosis diagnosis = diagnose(SomeSystem.rising(HALF));
+        String text = diagnosis.text(UnitSystem.SI);
+        for (RankedHypothesis ranked : diagnosis.ranking()) {
+            boolean shown = text.contains("  " + ranked.hypothesis().word() + ", " + ranked.percent() + "\n");
+            assertThat(shown).as("%s", ranked).isEqualTo(ranked.probability() >= 0.01);
+        }
+        assertThat(text).contains("- A change of pressure with temperature alone is no sign of failure.");
+    }
+
+    @Test
+    void beliefIsCountedByFamily() {
+        Diagnosis diagnosis = diagnose(SomeSystem.rising(2.2));
+        double all = 0;
+        for (Family family : Family.values()) {
+            all += diagnosis.belief(family);
+        }
+        assertThat(all).isCloseTo(1, within(1e-9));
+        assertThat(diagnosis.belief(Family.SOUND)).isEqualTo(probability(diagnosis, Hypothesis.HEALTHY));
+    }
+
     @Test
     void aSmallSwingCannotDecideAndSaysSo() {
         Evidence evidence = Evidence.of(SomeSystem.reading(1.3, 20), SomeSystem.reading(1.34, 24));
         Diagnosis diagnosis = diagnose(evidence);
         assertThat(diagnosis.decided()).isFalse();
         assertThat(diagnosis.verdict()).startsWith("The evidence cannot decide: ");
+        assertThat(diagnosis.isNamed()).isFalse();
         assertThat(diagnosis.nextStep()).isNotBlank();
     }
 
@@ -178,6 +223,10 @@ class DiagnosisTest {
                 .with(Sign.TOP_QUIET);
         Diagnosis diagnosis = diagnose(evidence);
         assertThat(diagnosis.likeliest().percent()).isIn("over 99 %", "99 %");
+        assertThat(diagnosis.isNamed()).isTrue();
+        assertThat(diagnosis.verdict())
+                .startsWith("Most likely healthy (")
+                .endsWith("nothing to do but the yearly check of the charge.");
         assertThat(diagnosis.text(UnitSystem.IP))
                 .contains("Likelihoods are judgements")
                 .contains("psi")
@@ -211,6 +260,15 @@ class DiagnosisTest {
                         Temperature.celsius(20),
                         TemperatureDifference.kelvins(1)))
                 .hasMessageContaining("error of the gauge");
+        assertThatThrownBy(() -> GaugeReading.of(
+                        GaugePressure.bar(1),
+                        PressureDifference.bar(0.04),
+                        Temperature.celsius(20),
+                        TemperatureDifference.kelvins(0)))
+                .hasMessageContaining("error of the thermometer");
+        assertThatThrownBy(() ->
+                        new MeasuredCharge(GaugePressure.bar(1), Temperature.celsius(20), PressureDifference.bar(0)))
+                .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> SomeSystem.withVessel(0)).hasMessageContaining("nominal volume");
         assertThatThrownBy(() -> diagnose(Evidence.of(cold, SomeSystem.reading(1.5, 20.0000001))
                         .with(new MeasuredCharge(

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.ullage.loop.Loop;
+import org.ullage.method.TestFluid;
+import org.ullage.quantity.Volume;
 
 class SwingModelTest {
 
@@ -38,12 +41,41 @@ class SwingModelTest {
                 .isCloseTo(over / (over / (130_000 + AIR) - 0.001_980_198), within(2.0));
     }
 
+    /** 100 L x (1.03/1.01 - 1 - 3 x 11.7e-6 x 40) = 1.8398 L. */
+    @Test
+    void steelPipeTakesSomeOfTheExpansion() {
+        InstalledSystem small = SomeSystem.SMALL;
+        InstalledSystem steel = new InstalledSystem(
+                Loop.withContents(Volume.litres(100)).steel().filledWith(TestFluid.WATER),
+                small.contentsError(),
+                small.nominal(),
+                small.charge(),
+                small.lowestFill(),
+                small.highestFill(),
+                small.fill(),
+                small.relief(),
+                small.designCold(),
+                small.designHot(),
+                small.atmosphere());
+        assertThat(new SwingModel(steel, 1e7).expansion(293.15, 2e5, 333.15, 2e5, 1) * 1000)
+                .isCloseTo(1.8398, within(1e-4));
+    }
+
+    /** Gas a tenth warmer when cold takes 11.488 L; 9.508 L are left for it when hot. */
+    @Test
+    void gasThatWasWarmerWhenColdTookMoreRoom() {
+        Swing warm = new Swing(130_000 + AIR, 293.15, 333.15, 1.1, 1, 1);
+        assertThat(model.after(warm, gas, false)).isCloseTo(24.159 / 9.507_924 * 1e5, within(5.0));
+    }
+
     @Test
     void warmerGasAndMoreContentsRaiseThePressure() {
         double plain = model.after(swing, gas, false);
         assertThat(model.after(swing.shifted(SwingInput.HOT_GAS_RATIO, 0.01), gas, false))
                 .isCloseTo(plain * 1.01, within(0.01));
         assertThat(model.after(swing.shifted(SwingInput.CONTENTS, 0.1), gas, false))
+                .isGreaterThan(plain);
+        assertThat(model.after(swing.shifted(SwingInput.COLD_PRESSURE, 1000), gas, false))
                 .isGreaterThan(plain);
         assertThat(model.after(swing.shifted(SwingInput.HOT_TEMPERATURE, 1), gas, false))
                 .isGreaterThan(plain);

@@ -68,8 +68,7 @@ class OperatingWorkingsTest {
         assertThat(term(room, "s")).isPositive();
         assertThat(grown / room.result().number()).isCloseTo(1, within(1e-12));
         Step inLoop = step(steps, "m_2");
-        assertThat(inLoop.result().number())
-                .isCloseTo(room.result().number() / term(inLoop, "v_2"), within(1e-9));
+        assertThat(inLoop.result().number()).isCloseTo(room.result().number() / term(inLoop, "v_2"), within(1e-9));
         assertThat(number(steps, "m_v")).isCloseTo(number(steps, "m") - number(steps, "m_2"), within(1e-9));
         Step pressure = step(steps, "p");
         assertThat(pressure.result().number())
@@ -82,7 +81,11 @@ class OperatingWorkingsTest {
         assertThat(room.formula()).isEqualTo("V_s * (1 + 3 * alpha * dt)");
         assertThat(room.meaning()).isEqualTo("room in the loop");
         Step notStated = step(
-                steps(ROUND.with(Loop.withContents(Volume.litres(625)).pipeNotStated().filledWith(TestFluid.WATER)), 70),
+                steps(
+                        ROUND.with(Loop.withContents(Volume.litres(625))
+                                .pipeNotStated()
+                                .filledWith(TestFluid.WATER)),
+                        70),
                 "V_2");
         assertThat(notStated.source().toString()).contains("a pipe that is not stated");
     }
