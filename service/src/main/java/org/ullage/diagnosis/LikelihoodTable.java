@@ -49,7 +49,7 @@ final class LikelihoodTable {
         Double number = numbers == null ? null : numbers.get(hypothesis);
         if (number == null) {
             throw new IllegalStateException(
-                    "the core jar is damaged: " + RESOURCE + " lacks " + row + ", " + hypothesis);
+                    "the jar is damaged: " + RESOURCE + " lacks " + row + ", " + hypothesis);
         }
         return number;
     }

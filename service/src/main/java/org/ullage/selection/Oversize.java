@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.ullage.quantity.Digits;
-import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 
@@ -38,15 +37,7 @@ public record Oversize(Volume volume, double share, BigDecimal cost) implements 
         Volume beyond = Volume.ofSi(Math.max(0, total.si() - required.si()));
         BigDecimal cost = price.multiply(BigDecimal.valueOf(beyond.dividedBy(total)))
                 .setScale(CENT_DECIMALS, RoundingMode.HALF_UP);
-        double share = beyond.dividedBy(required);
-        if (share > Double.MAX_VALUE) {
-            throw new OutOfRangeException(
-                    "required volume",
-                    required.textInBothSystems(),
-                    "not so small that the oversize is no finite multiple of it",
-                    "check the number and its unit");
-        }
-        return new Oversize(beyond, share, cost);
+        return new Oversize(beyond, beyond.dividedBy(required), cost);
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.ullage.selection;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -15,7 +14,6 @@ import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Density;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Mass;
-import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
@@ -60,14 +58,6 @@ class SelectionTest {
         assertThat(chosen.waterloggedMass(Density.kilogramsPerCubicMetre(1000)).si())
                 .isCloseTo(336, within(1e-9));
         assertThat(chosen.tallest().si()).isEqualTo(1);
-    }
-
-    @Test
-    void anOversizeThatIsNoFiniteMultipleOfTheRequirementIsRefused() {
-        SelectionJob tiny = SelectionJob.forVolumes(Volume.ofSi(Double.MIN_VALUE), null);
-        assertThatThrownBy(choose(tiny)::oversize)
-                .isInstanceOf(OutOfRangeException.class)
-                .hasMessageContaining("required volume");
     }
 
     @Test
