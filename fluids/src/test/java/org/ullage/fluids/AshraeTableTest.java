@@ -13,8 +13,8 @@ class AshraeTableTest {
 
     private static DensitySurface surface(String key, List<AshraeTable.Correction> corrections) {
         return new AshraeTable(
-                        CitedTable.read("ashrae-density-" + key + ".tsv"),
-                        CitedTable.read("ashrae-density-hot-" + key + ".tsv"),
+                        NumberTable.read("ashrae-density-" + key + ".tsv"),
+                        NumberTable.read("ashrae-density-hot-" + key + ".tsv"),
                         corrections)
                 .surface();
     }
@@ -23,7 +23,7 @@ class AshraeTableTest {
     @ValueSource(strings = {"ethylene", "propylene"})
     void curvesMeetEveryCellUpToAHundredDegrees(String key) {
         DensitySurface surface = surface(key, List.of());
-        CitedTable printed = CitedTable.read("expected-ashrae-density-" + key + ".tsv");
+        NumberTable printed = NumberTable.read("expected-ashrae-density-" + key + ".tsv");
         for (int percent = 10; percent <= 60; percent += 10) {
             PiecewiseCubic column = surface.at(percent);
             for (int row = 0; row < printed.size(); row++) {
@@ -44,7 +44,7 @@ class AshraeTableTest {
     void hotRowsRoundToTheirCellsWithoutAKink(String key) {
         DensitySurface surface =
                 surface(key, GlycolData.of(GlycolCases.glycol(key)).corrections());
-        CitedTable printed = CitedTable.read("ashrae-density-hot-" + key + ".tsv");
+        NumberTable printed = NumberTable.read("ashrae-density-hot-" + key + ".tsv");
         for (int percent = 10; percent <= 60; percent += 10) {
             PiecewiseCubic column = surface.at(percent);
             for (int row = 0; row < printed.size(); row++) {

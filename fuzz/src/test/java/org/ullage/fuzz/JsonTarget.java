@@ -62,7 +62,7 @@ final class JsonTarget implements Target {
     }
 
     private static String text(JsonNode tree, Draw draw) {
-        String text = (draw.chance(0.9) ? Jsons.changed(tree, draw) : tree).toString();
+        String text = (draw.chance(0.7) ? Jsons.changed(tree, draw) : tree).toString();
         return draw.chance(0.1) ? Texts.spoilt(text, draw) : text;
     }
 

@@ -58,8 +58,8 @@ final class SizingAskings {
             }
         }
         askings.add(new Asking("workings", () -> QuillbrookYard.SIZING.workings()));
-        VariedJob varied = new VariedJob(
-                QuillbrookYard.RADIATORS, EnumSet.of(SizingInput.RELIEF_SETTING, SizingInput.CONTENTS));
+        VariedJob varied =
+                new VariedJob(QuillbrookYard.RADIATORS, EnumSet.of(SizingInput.RELIEF_SETTING, SizingInput.CONTENTS));
         askings.add(new Asking("varied job", () -> varied));
         askings.add(new Asking("function of numbers", () -> SizingFunction.of(Methods.EN_12828, varied)));
         askings.add(new Asking(

@@ -58,7 +58,7 @@ final class LoopBalance implements Serializable {
         if (!Double.isFinite(mass)) {
             throw new OutOfRangeException(
                     "contents of the loop",
-                    inUse.loop().contents().textInBothSystems(),
+                    inUse.loop().contents().toString(),
                     "so small that their mass and that in the vessels is a finite number",
                     "check the numbers and their units");
         }
