@@ -67,7 +67,7 @@ class SelectionTest {
         SelectionJob tiny = SelectionJob.forVolumes(Volume.ofSi(Double.MIN_VALUE), null);
         assertThatThrownBy(choose(tiny)::oversize)
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessageContaining("required volume");
+                .hasMessageContaining("share of the required volume");
     }
 
     @Test
