@@ -44,7 +44,7 @@ record ContentsRule(String what, String per, VolumeRange each, Source source) {
     static ContentsRule of(Enum<?> constant) {
         ContentsRule rule = ALL.get(constant.name());
         if (rule == null) {
-            throw new IllegalStateException("the core jar is damaged: no contents rule " + constant.name());
+            throw new IllegalStateException("the jar is damaged: no contents rule " + constant.name());
         }
         return rule;
     }

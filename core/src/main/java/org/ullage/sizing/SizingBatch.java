@@ -29,8 +29,10 @@ public final class SizingBatch implements Serializable {
 
     private static final long serialVersionUID = 1L;
 
-    /** What stands in place of the volume where the method refuses; {@link #refusal} says why. */
-    public static final double REFUSED = -1;
+    private static final int NO_VOLUME = -1;
+
+    /** What stands in place of the volume, which is never negative, where the method refuses; {@link #refusal} says why. */
+    public static final double REFUSED = NO_VOLUME;
 
     private final Method method;
     private final SizingJob job;

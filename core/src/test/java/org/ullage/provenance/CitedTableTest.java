@@ -26,7 +26,7 @@ class CitedTableTest {
         assertThat(read().header("What")).isEqualTo("a table for a test, with a line that goes on");
         assertThatIllegalStateException()
                 .isThrownBy(() -> read().header("Pairs"))
-                .withMessage("the core jar is damaged: cited-table.tsv lacks the header Pairs");
+                .withMessage("the jar is damaged: cited-table.tsv lacks the header Pairs");
     }
 
     @Test
@@ -40,6 +40,6 @@ class CitedTableTest {
     void missingFileIsNamed() {
         assertThatIllegalStateException()
                 .isThrownBy(() -> CitedTable.read(CitedTableTest.class, "no-such-table.tsv"))
-                .withMessage("the core jar is incomplete: it lacks no-such-table.tsv");
+                .withMessage("the jar of org.ullage.provenance is incomplete: it lacks no-such-table.tsv");
     }
 }

@@ -29,6 +29,11 @@ class EveryConstantHasASourceTest {
     private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
             Map.entry("BranchAndBound.MOST_VISITED", "bounds a search"),
             Map.entry("OperatingChart.STEPS", "points of a drawing"),
+            Map.entry("SizingBatch.NO_VOLUME", "marks a row, and no volume is negative"),
+            Map.entry("HeatColour.HEX", "base of the digits of a colour"),
+            Map.entry("HeatColour.TURN", "where white is easier to read than black, by a test"),
+            Map.entry("HeatMapDrawing.LEAST_LETTERS", "room on a drawing"),
+            Map.entry("HeatMapDrawing.MOST_OF_WIDTH", "room on a drawing"),
             Map.entry("DiagnosisReport.SHOWN", "lines of a table"),
             Map.entry("SwingModel.ROUNDS", "rounds of an iteration"),
             Map.entry("RankedHypothesis.ALMOST_NOTHING", "how a probability is printed"),

@@ -98,7 +98,7 @@ class ReferenceSuiteTest {
                 line.get("document"),
                 line.get("place"),
                 line.get("reading")));
-        for (String input : line.get("inputs").split(";")) {
+        for (String input : line.get("inputs").split(";", -1)) {
             texts.add(input.strip());
         }
         return texts.stream().sorted().toList();

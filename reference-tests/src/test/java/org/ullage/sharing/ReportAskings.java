@@ -20,6 +20,7 @@ import org.ullage.report.MethodComparisonChart;
 import org.ullage.report.OperatingChart;
 import org.ullage.report.RecordReport;
 import org.ullage.report.SizingReport;
+import org.ullage.report.SweepChart;
 
 /** Pages and charts, whole and as text. */
 final class ReportAskings {
@@ -40,6 +41,7 @@ final class ReportAskings {
                 askings);
         chart("operating", ReportAskings::operatingChart, askings);
         chart("methods", () -> MethodComparisonChart.of(MethodComparison.of(QuillbrookYard.RADIATORS), SI), askings);
+        chart("sweep", () -> SweepChart.of(SizingAskings.sweep(), SI), askings);
         chart("charge trend", () -> ChargeTrendChart.of(ServiceAskings.trend(), GaugePressure.bar(0.7), SI), askings);
         return askings;
     }

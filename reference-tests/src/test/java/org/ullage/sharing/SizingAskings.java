@@ -2,6 +2,7 @@ package org.ullage.sharing;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,9 @@ import org.ullage.quantity.Length;
 import org.ullage.quantity.Power;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
+import org.ullage.sizing.SizingBatch;
+import org.ullage.sizing.SizingSweep;
+import org.ullage.sizing.SweepAxis;
 
 /** From the contents of a loop to the required volume, and why methods differ. */
 final class SizingAskings {
@@ -65,7 +69,27 @@ final class SizingAskings {
         askings.add(new Asking(
                 "function along the tangent",
                 () -> SizingFunction.around(Methods.EN_12828, varied, QuillbrookYard.RADIATORS)));
+        SizingBatch batch = SizingBatch.of(Methods.EN_12828, QuillbrookYard.RADIATORS)
+                .varying(SizingInput.CONTENTS, new double[] {1, 2, -1});
+        askings.add(new Asking("batch", () -> batch));
+        askings.add(new Asking("volumes of the batch", () -> (Serializable) volumes(batch)));
+        askings.add(new Asking("sweep", SizingAskings::sweep));
         return askings;
+    }
+
+    /** Contents down, the fluid across. */
+    static SizingSweep sweep() {
+        return SizingSweep.of(
+                Methods.EN_12828,
+                QuillbrookYard.RADIATORS,
+                SweepAxis.contents(List.of(Volume.litres(900), Volume.litres(1500))),
+                SweepAxis.fluids(Fluids.waterModels()));
+    }
+
+    private static List<Double> volumes(SizingBatch batch) {
+        double[] volumes = new double[batch.rows()];
+        batch.requiredVolumes(volumes);
+        return Arrays.stream(volumes).boxed().toList();
     }
 
     private static Serializable sizedOrRefused(Method method, SizingJob job) {

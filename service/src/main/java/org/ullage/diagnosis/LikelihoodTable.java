@@ -48,8 +48,7 @@ final class LikelihoodTable {
         Map<Hypothesis, Double> numbers = ROWS.get(row);
         Double number = numbers == null ? null : numbers.get(hypothesis);
         if (number == null) {
-            throw new IllegalStateException(
-                    "the core jar is damaged: " + RESOURCE + " lacks " + row + ", " + hypothesis);
+            throw new IllegalStateException("the jar is damaged: " + RESOURCE + " lacks " + row + ", " + hypothesis);
         }
         return number;
     }

@@ -3,26 +3,35 @@ package org.ullage.report;
 /** The colour of a share between light and dark of one hue, which any eye and any printer tells apart by its lightness. */
 final class HeatColour {
 
-    private static final int[] LIGHT = {0xe6, 0xf0, 0xf7};
-    private static final int[] DARK = {0x08, 0x40, 0x6b};
+    private static final String LIGHT = "#e6f0f7";
+    private static final String DARK = "#08406b";
+    private static final String BLACK = "#000000";
+
+    /** Base of the digits of a colour. */
+    private static final int HEX = 16;
 
     /** From here on white is easier to read than black. */
-    private static final double TURN = 2.0 / 3;
+    private static final double TURN = 0.66;
 
     private HeatColour() {}
 
     /** The face for a share from 0, light, to 1, dark. */
     static String of(double share) {
         StringBuilder colour = new StringBuilder("#");
-        for (int i = 0; i < LIGHT.length; i++) {
-            long part = Math.round(LIGHT[i] + share * (DARK[i] - LIGHT[i]));
-            colour.append(Character.forDigit((int) (part / 16), 16)).append(Character.forDigit((int) (part % 16), 16));
+        for (int digit = 1; digit < LIGHT.length(); digit += 2) {
+            int light = part(LIGHT, digit);
+            int mixed = (int) Math.round(light + share * (part(DARK, digit) - light));
+            colour.append(Character.forDigit(mixed / HEX, HEX)).append(Character.forDigit(mixed % HEX, HEX));
         }
         return colour.toString();
     }
 
+    private static int part(String colour, int digit) {
+        return Integer.parseInt(colour.substring(digit, digit + 2), HEX);
+    }
+
     /** The ink to write on it. */
     static String ink(double share) {
-        return share > TURN ? Svg.PAPER : "#000000";
+        return share > TURN ? Svg.PAPER : BLACK;
     }
 }

@@ -10,6 +10,9 @@ final class HeatMapDrawing {
     /** Room that a label gets at least, in letters. */
     private static final int LEAST_LETTERS = 6;
 
+    /** The labels of the rows get at most this part of the width: one in so many. */
+    private static final int MOST_OF_WIDTH = 3;
+
     private final HeatMap map;
     private final double width;
     private final Svg svg = new Svg();
@@ -23,7 +26,7 @@ final class HeatMapDrawing {
         this.map = map;
         this.width = width;
         this.extent = map.extent();
-        this.left = Math.min(Letters.widest(map.down().labels()), width / 3) + Letters.gap();
+        this.left = Math.min(Letters.widest(map.down().labels()), width / MOST_OF_WIDTH) + Letters.gap();
         int columns = map.across().labels().size();
         double widest = Letters.widest(map.across().labels());
         double wanted = Math.min(widest, LEAST_LETTERS * Letters.size()) + Letters.gap();
@@ -118,7 +121,7 @@ final class HeatMapDrawing {
         List<String> labels = map.across().labels();
         for (int column = 0; column < labels.size(); column += every) {
             List<String> lines = Letters.wrapped(labels.get(column), columnRoom);
-            double middle = left + (column + 0.5) * cellWidth;
+            double middle = left + column * cellWidth + cellWidth / 2;
             svg.lines(middle, top, Anchor.MIDDLE, Svg.INK, false, lines);
             bottom = Math.max(bottom, top + lines.size() * Letters.line());
         }

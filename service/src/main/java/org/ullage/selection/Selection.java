@@ -2,7 +2,6 @@ package org.ullage.selection;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.workings.Caution;
 
@@ -38,7 +37,6 @@ public record Selection(Catalogue catalogue, SelectionJob job, Combination chose
      * What was chosen beyond the requirement.
      *
      * @return volume, share and price of it
-     * @throws OutOfRangeException if the required volume is so small that the oversize is no finite multiple of it
      */
     public Oversize oversize() {
         return Oversize.of(job.requirement(), chosen);

@@ -63,9 +63,8 @@ class SelectionTest {
     }
 
     @Test
-    void anOversizeThatIsNoFiniteMultipleOfTheRequirementIsRefused() {
-        SelectionJob tiny = SelectionJob.forVolumes(Volume.ofSi(Double.MIN_VALUE), null);
-        assertThatThrownBy(choose(tiny)::oversize)
+    void aShareThatIsNoFiniteNumberOfPercentIsRefused() {
+        assertThatThrownBy(() -> new Oversize(Volume.litres(1), 1e307, BigDecimal.ZERO))
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("share of the required volume");
     }
