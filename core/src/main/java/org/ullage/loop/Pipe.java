@@ -30,7 +30,7 @@ public record Pipe(String name, Length bore, PipeMaterial material, Source sourc
      * @param bore inside diameter
      * @param material what the pipe is made of
      * @param source where the bore comes from
-     * @throws OutOfRangeException if the bore is zero or negative
+     * @throws OutOfRangeException if the bore is zero or negative, or so large that the contents per length are no finite number
      */
     public Pipe {
         if (bore.si() <= 0) {
@@ -39,6 +39,13 @@ public record Pipe(String name, Length bore, PipeMaterial material, Source sourc
                     both(bore),
                     "above zero",
                     "give the inside diameter: outside diameter less twice the wall");
+        }
+        if (Units.LITRE.numberOf(area(bore)) > Double.MAX_VALUE) {
+            throw new OutOfRangeException(
+                    "bore of " + name,
+                    bore.toString(),
+                    "small enough for a finite number of litres per metre",
+                    "check the number and its unit");
         }
     }
 
@@ -96,7 +103,7 @@ public record Pipe(String name, Length bore, PipeMaterial material, Source sourc
                     "zero or more",
                     "check the sign; lengths are added up, never taken off");
         }
-        return Volume.ofSi(area() * length.si());
+        return Volume.ofSi(area(bore) * length.si());
     }
 
     /**
@@ -105,7 +112,7 @@ public record Pipe(String name, Length bore, PipeMaterial material, Source sourc
      * @return the number
      */
     public double litresPerMetre() {
-        return Units.LITRE.numberOf(area());
+        return Units.LITRE.numberOf(area(bore));
     }
 
     /**
@@ -114,11 +121,11 @@ public record Pipe(String name, Length bore, PipeMaterial material, Source sourc
      * @return the number
      */
     public double gallonsPerFoot() {
-        return Units.US_GALLON.numberOf(area()) / Units.FOOT.numberOf(1);
+        return Units.US_GALLON.numberOf(area(bore)) / Units.FOOT.numberOf(1);
     }
 
     /** The section of the bore in square metres, which is cubic metres per metre too. */
-    private double area() {
+    private static double area(Length bore) {
         double radius = bore.si() / 2;
         return Math.PI * radius * radius;
     }

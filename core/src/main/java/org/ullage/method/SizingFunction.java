@@ -69,10 +69,11 @@ public final class SizingFunction implements Serializable {
      *
      * @param row a number for each {@link SizingInput} that is given or varies, at its place and in SI units; the others are not looked at
      * @return m3
-     * @throws OutOfRangeException if the method refuses
+     * @throws OutOfRangeException if the method refuses, or the row is too short
      * @throws MissingInputException if an input is missing
      */
     public double cubicMetres(double[] row) {
+        VariedJob.requireWhole(row);
         double volume = closed == null ? Double.NaN : closed.cubicMetres(row);
         return Double.isFinite(volume)
                 ? volume

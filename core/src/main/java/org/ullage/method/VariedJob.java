@@ -24,6 +24,8 @@ import org.ullage.quantity.Volume;
  */
 public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Serializable {
 
+    private static final int PLACES = SizingInput.values().length;
+
     /**
      * Copies the set.
      *
@@ -41,9 +43,10 @@ public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Seria
      *
      * @param row a number for each input, in SI units
      * @return the job
-     * @throws OutOfRangeException if a number is not one of its quantity
+     * @throws OutOfRangeException if the row is too short or a number is not one of its quantity
      */
     public SizingJob at(double[] row) {
+        requireWhole(row);
         return new SizingJob(loop(row), job.vessel(), temperatures(row), pressures(row));
     }
 
@@ -60,6 +63,17 @@ public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Seria
             row[input.place()] = own == null ? 0 : own.si();
         }
         return row;
+    }
+
+    /** Refuses a row that lacks places. */
+    static void requireWhole(double[] row) {
+        if (row.length < PLACES) {
+            throw new OutOfRangeException(
+                    "length of the row",
+                    Integer.toString(row.length),
+                    PLACES + " or more, one for each input",
+                    "begin with the job's own row");
+        }
     }
 
     /** Inputs that have a number in every row: given or varied. */

@@ -81,4 +81,11 @@ class PipeTest {
                         .in(Units.MILLIMETRE))
                 .isCloseTo(1, within(1e-9));
     }
+
+    @Test
+    void aBoreWithoutFiniteContentsIsRefused() {
+        assertThatThrownBy(() -> Pipe.ofBore("duct", Length.metres(1e160), PipeMaterial.STEEL))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("bore of duct 1.0E160 m");
+    }
 }

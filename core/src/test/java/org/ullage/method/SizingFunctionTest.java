@@ -180,4 +180,16 @@ class SizingFunctionTest {
         return new SizingJob(
                 Jobs.loop(TestFluid.WATER), vessel, new LoopTemperatures(null, null, null, null), PressureInputs.NONE);
     }
+
+    @Example
+    void aRowThatIsTooShortIsRefused() {
+        SizingJob job =
+                Jobs.steel(TestFluid.WATER, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(80));
+        VariedJob varied = new VariedJob(job, Set.of());
+        SizingFunction function = SizingFunction.of(Methods.BS_7074, varied);
+        assertThatThrownBy(() -> function.cubicMetres(new double[3]))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("length of the row 3 is not allowed: it must be 8 or more");
+        assertThatThrownBy(() -> varied.at(new double[3])).isInstanceOf(OutOfRangeException.class);
+    }
 }

@@ -31,8 +31,12 @@ final class Api {
     private static final Set<String> FOR_AUTHORS =
             Set.of("org.ullage.provenance", "org.ullage.workings", "org.ullage.report");
 
-    private static final Set<String> AUTHORS_CLASSES =
-            Set.of("Digits", "Method", "MethodBuilder", "SizingAtTemperatures", "ThermalStates");
+    private static final Set<String> AUTHORS_CLASSES = Set.of("Digits", "Method", "MethodBuilder", "ThermalStates");
+
+    private static final Set<String> BARE_NUMBERS =
+            Set.of("ChargeRule", "ColdPressureRule", "FinalPressureRule", "GasCushion", "GasLaw", "PipeCredit", "Unit");
+
+    private static final Set<String> TO_DIGITS = Set.of("each", "text");
 
     private static final Set<String> OF_EVERY_OBJECT = Set.of("equals", "hashCode", "toString", "compareTo", "valueOf");
 
@@ -98,11 +102,11 @@ final class Api {
     /** Formulas on bare numbers, which check nothing for speed, and rounding to a number of digits, whose refusal is Java's. */
     private static boolean isForCallersWhoCheck(Executable entry) {
         List<Class<?>> types = List.of(entry.getParameterTypes());
-        boolean numbersOnly = entry instanceof Method method
+        boolean bare = BARE_NUMBERS.contains(entry.getDeclaringClass().getSimpleName())
+                && entry instanceof Method method
                 && method.getReturnType() == double.class
-                && !types.isEmpty()
-                && types.stream().allMatch(type -> type == double.class);
-        return numbersOnly || (entry.getName().equals("text") && types.contains(int.class));
+                && types.contains(double.class);
+        return bare || (TO_DIGITS.contains(entry.getName()) && types.contains(int.class));
     }
 
     private static List<Class<?>> publicClasses() {

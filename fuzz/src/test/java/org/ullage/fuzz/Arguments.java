@@ -1,7 +1,5 @@
 package org.ullage.fuzz;
 
-import java.io.Reader;
-import java.io.StringReader;
 import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.Constructor;
@@ -10,8 +8,6 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
 import java.lang.reflect.WildcardType;
-import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -19,25 +15,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.ullage.fluids.DensityFunction;
 import org.ullage.fluids.Fluids;
-import org.ullage.fluids.VapourPressureFunction;
-import org.ullage.loop.Loop;
 import org.ullage.loop.LoopFluid;
-import org.ullage.method.Method;
 import org.ullage.method.Sizing;
-import org.ullage.method.SizingJob;
-import org.ullage.provenance.Constant;
-import org.ullage.provenance.Source;
-import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.AdditiveQuantity;
-import org.ullage.quantity.Density;
-import org.ullage.quantity.Quantity;
-import org.ullage.quantity.Units;
 import org.ullage.uncertainty.ModelFunction;
 
 /** Arguments of any type: ready ones from the {@link Pool}, others made by what the library has to make them. */
@@ -47,6 +31,9 @@ final class Arguments {
     private static final int DEEP = 3;
 
     private static final int TOO_DEEP = 7;
+
+    private static final String UNCERTAINTY = ModelFunction.class.getPackageName();
+    private static final int MOST_DRAWS = 1_000;
 
     private final Api api;
 
@@ -60,6 +47,11 @@ final class Arguments {
         Class<?> kind = kind(entry, draw);
         for (int i = 0; i < types.length; i++) {
             arguments[i] = argument(types[i], kind, draw, depth);
+            // As many draws as are asked for are taken: no hang, but no use either.
+            boolean draws = entry.getDeclaringClass().getPackageName().equals(UNCERTAINTY);
+            arguments[i] = draws && arguments[i] instanceof Integer count
+                    ? (Object) Math.min(count, MOST_DRAWS)
+                    : arguments[i];
             // A record that carries an answer holds what it is made of; what is asked of it must be refused or
             // answered.
             boolean carried = entry instanceof Constructor<?>
@@ -127,7 +119,7 @@ final class Arguments {
 
     /** An object of a class. */
     Object instance(Class<?> type, Draw draw, int depth) throws Exception {
-        Object simple = simple(type, draw);
+        Object simple = Simple.of(type, draw);
         if (simple != null) {
             return simple;
         }
@@ -147,89 +139,5 @@ final class Arguments {
             throw new Refused("there is no " + type.getSimpleName());
         }
         return made;
-    }
-
-    private static Object simple(Class<?> type, Draw draw) {
-        if (type.isPrimitive() || Number.class.isAssignableFrom(type) || type == Boolean.class) {
-            return number(type, draw);
-        }
-        if (Quantity.class.isAssignableFrom(type)) {
-            return Values.kinds().contains(type) ? Values.of(type, draw) : Values.volume(draw);
-        }
-        if (type.isEnum()) {
-            return draw.of(type.getEnumConstants());
-        }
-        if (type == String.class || type == Object.class) {
-            return draw.chance(0.5) ? draw.of("V1", "a", "water", "propylene glycol 30 vol%") : Texts.name(draw);
-        }
-        return type.isArray() ? array(type, draw) : ready(type, draw);
-    }
-
-    private static Object number(Class<?> type, Draw draw) {
-        if (type == boolean.class || type == Boolean.class) {
-            return draw.chance(0.5);
-        }
-        if (type == int.class || type == Integer.class) {
-            return draw.chance(0.5) ? 1 + draw.below(5) : (int) draw.number(0, 300);
-        }
-        if (type == long.class || type == Long.class) {
-            return draw.bits();
-        }
-        if (type == BigDecimal.class) {
-            return BigDecimal.valueOf(draw.bits() >> draw.below(60), draw.below(12));
-        }
-        return draw.chance(0.5) ? draw.number(0, 1) : draw.number(0, 400);
-    }
-
-    private static Object array(Class<?> type, Draw draw) {
-        if (type == double[].class) {
-            return new double[] {draw.number(0, 2), draw.number(0, 2), draw.number(0, 2)};
-        }
-        return type == double[][].class
-                ? new double[][] {{1, draw.number(-1, 1)}, {draw.number(-1, 1), 1}}
-                : java.lang.reflect.Array.newInstance(type.getComponentType(), 0);
-    }
-
-    private static Object ready(Class<?> type, Draw draw) {
-        if (type == LoopFluid.class) {
-            return Pool.fluid(draw);
-        } else if (type == Method.class) {
-            return Pool.method(draw);
-        } else if (type == Loop.class) {
-            return Pool.loop(draw);
-        } else if (type == SizingJob.class) {
-            return Pool.job(Pool.method(draw), draw);
-        } else if (type == Sizing.class) {
-            Method method = Pool.method(draw);
-            return method.size(Pool.job(method, draw));
-        } else if (type == Source.class) {
-            return Source.given();
-        } else if (type == Constant.class) {
-            return Units.STANDARD_GRAVITY;
-        } else if (type == LocalDate.class) {
-            return LocalDate.ofEpochDay(Math.floorMod((long) draw.number(0, 30_000), 4_000_000L));
-        } else if (type == Reader.class) {
-            return new StringReader("degC,kg/m3\n0,1000\n50,990\n100,960\n");
-        } else if (type == SplittableRandom.class) {
-            return new SplittableRandom(draw.bits());
-        }
-        return function(type);
-    }
-
-    private static Object function(Class<?> type) {
-        if (type == ModelFunction.class) {
-            return (ModelFunction) inputs -> {
-                double sum = 1;
-                for (double input : inputs) {
-                    sum += input;
-                }
-                return sum;
-            };
-        } else if (type == DensityFunction.class) {
-            return (DensityFunction) at -> Density.kilogramsPerCubicMetre(1000 - 0.4 * (at.si() - 280));
-        } else if (type == VapourPressureFunction.class) {
-            return (VapourPressureFunction) at -> AbsolutePressure.ofSi(20 * at.si());
-        }
-        return null;
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ullage.loop.LoopFluid;
 import org.ullage.provenance.CitedTable;
@@ -28,6 +29,9 @@ final class Finite {
 
     /** A word of its own: names and codes may hold these letters. */
     private static final Pattern NOT_FINITE = Pattern.compile("(?<![A-Za-z0-9_])(?:NaN|Infinity)(?![A-Za-z0-9_])");
+
+    /** A comparison or a batch says why one of its methods refuses, and repeats the value. */
+    private static final String REFUSED = " is not allowed: it must be ";
 
     private static final int DEEPEST = 6;
     private static final int MOST_OBJECTS = 3_000;
@@ -136,8 +140,13 @@ final class Finite {
     }
 
     private static void requireFiniteText(CharSequence text, String where) {
-        if (NOT_FINITE.matcher(text).find()) {
-            throw new Fault(where + " has a number that is not finite: " + shortened(text.toString()));
+        Matcher found = NOT_FINITE.matcher(text);
+        while (found.find()) {
+            String rest =
+                    text.toString().substring(found.end()).lines().findFirst().orElse("");
+            if (!rest.contains(REFUSED)) {
+                throw new Fault(where + " has a number that is not finite: " + shortened(text.toString()));
+            }
         }
     }
 

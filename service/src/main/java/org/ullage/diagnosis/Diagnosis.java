@@ -74,7 +74,8 @@ public record Diagnosis(
      * @param system what was installed
      * @param evidence what was found
      * @return the diagnosis
-     * @throws org.ullage.quantity.OutOfRangeException if a reading is outside the range of the fluid
+     * @throws org.ullage.quantity.OutOfRangeException if a reading is outside the range of the fluid, or the numbers are so
+     *     extreme that no belief comes out
      */
     public static Diagnosis of(InstalledSystem system, Evidence evidence) {
         Weighing weighing = new Weighing(system, evidence);

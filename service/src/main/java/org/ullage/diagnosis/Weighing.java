@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.ullage.operation.Reading;
 import org.ullage.provenance.Constant;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 
 /** Weighs the hypotheses: prior times the likelihood of every clue, by Bayes' rule, the clues taken as independent. */
@@ -69,6 +70,13 @@ final class Weighing {
             sum += weight;
         }
         double all = sum;
+        if (!(all > 0 && all <= Double.MAX_VALUE)) {
+            throw new OutOfRangeException(
+                    "weight of the evidence",
+                    String.valueOf(all),
+                    "above zero and finite",
+                    "check the readings, their errors and the air pressure, and their units");
+        }
         weights.replaceAll((hypothesis, weight) -> weight / all);
         return weights;
     }

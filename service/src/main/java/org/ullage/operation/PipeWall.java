@@ -31,11 +31,18 @@ public record PipeWall(WallMaterial material, Length bore, Length thickness) imp
      * @param material what it is made of
      * @param bore above zero
      * @param thickness above zero
-     * @throws OutOfRangeException if a length is zero or negative
+     * @throws OutOfRangeException if a length is zero or negative, or the wall so thin that its stretch is no finite number
      */
     public PipeWall {
         requirePositive("bore", bore);
         requirePositive("wall thickness", thickness);
+        if (!Double.isFinite(stretch(material, bore, thickness))) {
+            throw new OutOfRangeException(
+                    "wall thickness",
+                    thickness.toString(),
+                    "thick enough for a finite stretch of a bore of " + bore,
+                    "check the numbers and their units");
+        }
     }
 
     private static void requirePositive(String name, Length length) {
@@ -54,6 +61,10 @@ public record PipeWall(WallMaterial material, Length bore, Length thickness) imp
      * @return k in 1/Pa
      */
     public double stretchSi() {
+        return stretch(material, bore, thickness);
+    }
+
+    private static double stretch(WallMaterial material, Length bore, Length thickness) {
         return bore.si() / (2 * material.modulus().si() * thickness.si()) * (ENDS.value() - 2 * material.poisson());
     }
 }

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.ullage.quantity.Digits;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Volume;
 
@@ -21,6 +22,25 @@ public record Oversize(Volume volume, double share, BigDecimal cost) implements 
 
     private static final int CENT_DECIMALS = 2;
     private static final int PERCENT_DIGITS = 3;
+    private static final int PERCENT = 100;
+
+    /**
+     * Checks the share.
+     *
+     * @param volume total less required volume
+     * @param share oversize divided by required volume
+     * @param cost what of the price falls to it
+     * @throws OutOfRangeException if the share is negative or is no finite number of percent
+     */
+    public Oversize {
+        if (!(share >= 0 && share * PERCENT <= Double.MAX_VALUE)) {
+            throw new OutOfRangeException(
+                    "oversize as a share of the required volume",
+                    String.valueOf(share),
+                    "zero or more and a finite number of percent",
+                    "check the required volume and its unit");
+        }
+    }
 
     static Oversize of(Requirement requirement, Combination chosen) {
         Volume nominal = requirement.nominal();
@@ -47,7 +67,7 @@ public record Oversize(Volume volume, double share, BigDecimal cost) implements 
      * @return one line
      */
     public String text(UnitSystem system) {
-        return volume.text(system) + ", " + Digits.significant(share * 100, PERCENT_DIGITS)
+        return volume.text(system) + ", " + Digits.significant(share * PERCENT, PERCENT_DIGITS)
                 + " % beyond the required volume; at the selection's own price by volume it costs "
                 + cost.toPlainString();
     }

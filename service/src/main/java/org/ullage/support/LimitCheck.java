@@ -66,6 +66,7 @@ public record LimitCheck<Q extends AdditiveQuantity<Q, Q>>(String what, Q actual
      *
      * @param system metric or inch-pound
      * @return one line, such as {@code bending stress: passes, 36 MPa of 103.4 MPa (34.8 %)}
+     * @throws OutOfRangeException if so little is allowed that its use is no finite number of percent
      */
     public String text(UnitSystem system) {
         String share = allowed.si() > 0 ? " (" + SupportText.percent(use()) + ")" : "";

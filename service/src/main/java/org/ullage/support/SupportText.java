@@ -3,6 +3,7 @@ package org.ullage.support;
 import org.ullage.quantity.Area;
 import org.ullage.quantity.Digits;
 import org.ullage.quantity.Length;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Quantity;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
@@ -35,7 +36,15 @@ final class SupportText {
         return length.text(Units.MILLIMETRE) + " (" + length.text(Units.INCH) + ")";
     }
 
+    /** @throws OutOfRangeException if the share is no finite number of percent */
     static String percent(double share) {
+        if (Math.abs(share * 100) > Double.MAX_VALUE) {
+            throw new OutOfRangeException(
+                    "use of what is allowed",
+                    String.valueOf(share),
+                    "a finite number of percent",
+                    "check the allowed value and its unit");
+        }
         return Digits.significant(share * 100, DIGITS - 1) + " %";
     }
 }

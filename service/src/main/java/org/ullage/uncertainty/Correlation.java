@@ -71,9 +71,22 @@ public final class Correlation implements Serializable {
      * @param i place of one input
      * @param j place of another
      * @return r_ij, from -1 to 1
+     * @throws OutOfRangeException if there is no input at a place
      */
     public double coefficient(int i, int j) {
+        requirePlace(i);
+        requirePlace(j);
         return coefficients[i][j];
+    }
+
+    private void requirePlace(int place) {
+        if (place < 0 || place >= coefficients.length) {
+            throw new OutOfRangeException(
+                    "place of an input",
+                    Integer.toString(place),
+                    "from 0 to " + (coefficients.length - 1),
+                    "count the inputs from 0");
+        }
     }
 
     /**

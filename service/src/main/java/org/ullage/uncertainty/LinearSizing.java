@@ -26,6 +26,26 @@ public record LinearSizing(SizingUncertainty question, Sizing centre, LinearUnce
     private static final int DIGITS = 2;
 
     /**
+     * Checks that the calculation has every input.
+     *
+     * @param question job, method and spreads
+     * @param centre the sizing at the means of the inputs
+     * @param propagation the calculation in m3
+     * @throws OutOfRangeException if the calculation has not one contribution for each {@link SizingInput}
+     */
+    public LinearSizing {
+        int inputs = SizingInput.values().length;
+        int contributions = propagation.contributions().size();
+        if (contributions != inputs) {
+            throw new OutOfRangeException(
+                    "number of contributions",
+                    Integer.toString(contributions),
+                    inputs + ", one for each input",
+                    "take it from SizingUncertainty.linear");
+        }
+    }
+
+    /**
      * The required volume at the means of the inputs.
      *
      * @return the volume

@@ -23,15 +23,31 @@ public record LinearUncertainty(
         @Nullable Double degreesOfFreedom) implements Serializable {
 
     /**
-     * Copies the list.
+     * Checks the numbers and copies the list.
      *
      * @param value the model at the means
      * @param standardUncertainty combined
      * @param contributions what each input is worth
      * @param degreesOfFreedom effective degrees of freedom, or null
+     * @throws OutOfRangeException if a number is not finite, the standard uncertainty negative or the degrees of freedom not above zero
      */
     public LinearUncertainty {
+        require("result", value, Double.isFinite(value));
+        require("standard uncertainty", standardUncertainty, standardUncertainty >= 0);
+        if (degreesOfFreedom != null) {
+            require("effective degrees of freedom", degreesOfFreedom, degreesOfFreedom > 0);
+        }
         contributions = List.copyOf(contributions);
+    }
+
+    private static void require(String name, double number, boolean hasSign) {
+        if (!hasSign || !Double.isFinite(number)) {
+            throw new OutOfRangeException(
+                    name,
+                    String.valueOf(number),
+                    "finite, a standard uncertainty zero or more, degrees of freedom above zero",
+                    "check the inputs and their spreads");
+        }
     }
 
     /**
@@ -39,12 +55,15 @@ public record LinearUncertainty(
      *
      * @param coverageFactor k, above zero; usually 2
      * @return k u, in the coherent SI unit of the result
-     * @throws OutOfRangeException if the factor is not above zero and finite
+     * @throws OutOfRangeException if the factor is not above zero, or the product is not finite
      */
     public double expanded(double coverageFactor) {
-        if (!(coverageFactor > 0 && Double.isFinite(coverageFactor))) {
+        if (!(coverageFactor > 0 && Double.isFinite(coverageFactor * standardUncertainty))) {
             throw new OutOfRangeException(
-                    "coverage factor", String.valueOf(coverageFactor), "above zero and finite", "2 is usual");
+                    "coverage factor",
+                    String.valueOf(coverageFactor),
+                    "above zero and finite, as its product",
+                    "2 is usual");
         }
         return coverageFactor * standardUncertainty;
     }
@@ -55,10 +74,18 @@ public record LinearUncertainty(
      *
      * @param probability that the interval holds the value, between 0 and 1
      * @return k
-     * @throws OutOfRangeException if the probability is not between 0 and 1, or fewer than 1 degree of freedom is left
+     * @throws OutOfRangeException if the probability is not between 0 and 1 or too near 1 for a finite factor, or fewer than 1 degree
+     *     of freedom is left
      */
     public double coverageFactor(double probability) {
         double upTo = (1 + Probability.require("coverage probability", probability)) / 2;
+        if (upTo == 1) {
+            throw new OutOfRangeException(
+                    "coverage probability",
+                    String.valueOf(probability),
+                    "below 1 by more than rounding",
+                    "take one that the inputs can bear; 0.95 is usual");
+        }
         if (degreesOfFreedom == null) {
             return new NormalDistribution(0, 1).inverseCumulativeProbability(upTo);
         }

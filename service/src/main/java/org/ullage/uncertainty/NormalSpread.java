@@ -20,18 +20,19 @@ public record NormalSpread(double mean, double standardUncertainty) implements S
      *
      * @param mean the expectation
      * @param standardUncertainty the standard deviation
-     * @throws OutOfRangeException if a number is not finite or the uncertainty is negative
+     * @throws OutOfRangeException if a number is not finite, or the uncertainty is negative or so large that the
+     *     bounds are not finite
      */
     public NormalSpread {
         if (!Double.isFinite(mean)) {
             throw new OutOfRangeException("mean", String.valueOf(mean), "finite", "check the value");
         }
-        if (!(standardUncertainty >= 0 && Double.isFinite(standardUncertainty))) {
+        if (!(standardUncertainty >= 0 && Double.isFinite(Math.abs(mean) + REACH * standardUncertainty))) {
             throw new OutOfRangeException(
                     "standard uncertainty",
                     String.valueOf(standardUncertainty),
-                    "zero or more and finite",
-                    "give it without a sign");
+                    "zero or more and finite, as must be " + REACH + " times it either way of the mean",
+                    "give it without a sign and check the number");
         }
     }
 

@@ -22,10 +22,12 @@ public record TriangularSpread(double lowest, double mode, double highest) imple
      * @param lowest lower bound
      * @param mode most likely value
      * @param highest upper bound
-     * @throws OutOfRangeException if the numbers are not finite or out of order
+     * @throws OutOfRangeException if the numbers or the variance are not finite, or out of order
      */
     public TriangularSpread {
-        if (!(lowest <= mode && mode <= highest) || !Double.isFinite(highest - lowest)) {
+        double width = highest - lowest;
+        // The variance goes with the square of the width.
+        if (!(lowest <= mode && mode <= highest) || !Double.isFinite(width * width)) {
             throw new OutOfRangeException(
                     "most likely value",
                     String.valueOf(mode),

@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import org.junit.jupiter.api.Test;
+import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.PressureDifference;
@@ -297,5 +298,25 @@ class DiagnosisTest {
             assertThat(((Diagnosis) in.readObject()).ranking()).isEqualTo(diagnosis.ranking());
         }
         assertThat(diagnosis.system().nominal()).isEqualTo(Volume.litres(12));
+    }
+
+    @Test
+    void numbersSoExtremeThatNoBeliefComesOutAreRefused() {
+        InstalledSystem small = SomeSystem.SMALL;
+        InstalledSystem endless = new InstalledSystem(
+                small.loop(),
+                small.contentsError(),
+                small.nominal(),
+                small.charge(),
+                small.lowestFill(),
+                small.highestFill(),
+                small.fill(),
+                small.relief(),
+                small.designCold(),
+                small.designHot(),
+                AbsolutePressure.bar(1e295));
+        assertThatThrownBy(() -> Diagnosis.of(endless, SomeSystem.rising(SOUND)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("weight of the evidence");
     }
 }

@@ -182,4 +182,11 @@ class LockedLiquidTest {
                 poisson,
                 WallMaterial.STEEL.source());
     }
+
+    @Test
+    void aWallSoThinThatItsStretchIsNotFiniteIsRefused() {
+        assertThatThrownBy(() -> new PipeWall(WallMaterial.STEEL, Length.metres(1e300), Length.ofSi(Double.MIN_NORMAL)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("wall thickness");
+    }
 }

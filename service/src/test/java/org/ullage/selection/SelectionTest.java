@@ -1,6 +1,7 @@
 package org.ullage.selection;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -14,6 +15,7 @@ import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Density;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Mass;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
 import org.ullage.quantity.Units;
@@ -58,6 +60,13 @@ class SelectionTest {
         assertThat(chosen.waterloggedMass(Density.kilogramsPerCubicMetre(1000)).si())
                 .isCloseTo(336, within(1e-9));
         assertThat(chosen.tallest().si()).isEqualTo(1);
+    }
+
+    @Test
+    void aShareThatIsNoFiniteNumberOfPercentIsRefused() {
+        assertThatThrownBy(() -> new Oversize(Volume.litres(1), 1e307, BigDecimal.ZERO))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("share of the required volume");
     }
 
     @Test

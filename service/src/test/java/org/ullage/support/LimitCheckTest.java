@@ -46,4 +46,13 @@ class LimitCheckTest {
         assertThatThrownBy(() -> check(-1, 100)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> check(1, -100)).isInstanceOf(OutOfRangeException.class);
     }
+
+    @Test
+    void aUseThatIsNoFiniteNumberOfPercentIsRefused() {
+        LimitCheck<Force> check =
+                new LimitCheck<>("pull", Force.newtons(1), Force.newtons(1e-307), Source.commonPractice("test"));
+        assertThatThrownBy(() -> check.text(UnitSystem.SI))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("use of what is allowed");
+    }
 }

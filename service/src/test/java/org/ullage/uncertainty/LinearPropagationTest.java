@@ -149,4 +149,32 @@ class LinearPropagationTest {
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("spreads of the inputs");
     }
+
+    @Test
+    void aProbabilityThatRoundsToCertaintyIsRefused() {
+        LinearUncertainty exact = new LinearUncertainty(1, 0.1, List.of(), null);
+        assertThat(exact.coverageFactor(1 - 1e-15)).isBetween(7.0, 9.0);
+        assertThatThrownBy(() -> exact.coverageFactor(Math.nextDown(1.0)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("below 1 by more than rounding");
+    }
+
+    @Test
+    void aCoefficientOfNoInputIsRefused() {
+        Correlation correlation = Correlation.of(new double[][] {{1, 0.5}, {0.5, 1}});
+        assertThat(correlation.coefficient(0, 1)).isEqualTo(0.5);
+        assertThatThrownBy(() -> correlation.coefficient(0, 2)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> correlation.coefficient(-1, 0)).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Test
+    void whatCannotBeWrittenDownIsRefused() {
+        for (double[] bad :
+                new double[][] {{Double.NaN, 1, 5}, {1, -1, 5}, {1, Double.POSITIVE_INFINITY, 5}, {1, 1, Double.NaN}}) {
+            assertThatThrownBy(() -> new LinearUncertainty(bad[0], bad[1], List.of(), bad[2]))
+                    .isInstanceOf(OutOfRangeException.class);
+        }
+        LinearUncertainty wide = new LinearUncertainty(1, 1e308, List.of(), null);
+        assertThatThrownBy(() -> wide.expanded(2)).isInstanceOf(OutOfRangeException.class);
+    }
 }

@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -248,5 +249,14 @@ class SizingUncertaintyTest {
         try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
             return (T) in.readObject();
         }
+    }
+
+    @Test
+    void aLinearSizingNeedsEveryInput() {
+        LinearSizing whole = UncertainJobs.usual().linear();
+        LinearUncertainty none = new LinearUncertainty(1, 0.1, List.of(), null);
+        assertThatThrownBy(() -> new LinearSizing(whole.question(), whole.centre(), none))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("number of contributions 0 is not allowed");
     }
 }

@@ -69,5 +69,7 @@ class SpreadTest {
         assertThatThrownBy(() -> Spread.uniform(2, 1)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> Spread.uniform(1, Double.POSITIVE_INFINITY)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> Spread.triangular(1, 3, 2)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> Spread.triangular(0, 1, 1e200)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> Spread.normal(0, 1e308)).isInstanceOf(OutOfRangeException.class);
     }
 }

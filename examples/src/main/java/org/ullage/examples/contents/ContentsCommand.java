@@ -3,6 +3,7 @@ package org.ullage.examples.contents;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,6 +13,7 @@ import org.ullage.examples.file.InputFile;
 import org.ullage.examples.file.SheetFile;
 import org.ullage.loop.Contents;
 import org.ullage.loop.TakeOffRow;
+import org.ullage.quantity.OutOfRangeException;
 import org.ullage.quantity.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -83,6 +85,9 @@ public final class ContentsCommand implements Callable<Integer> {
         } catch (BadFileException unreadable) {
             spec.commandLine().getErr().println("ullage contents: " + unreadable.getMessage());
             return UNREADABLE;
+        } catch (OutOfRangeException tooLarge) {
+            spec.commandLine().getErr().println("ullage contents: " + tooLarge.getMessage());
+            return LINE_FAILED;
         }
     }
 
@@ -106,7 +111,10 @@ public final class ContentsCommand implements Callable<Integer> {
         if (text && total.isPresent()) {
             out.print(total.get().text(system(lines)));
         } else {
-            TakeOffSheet.print(answer, out, system(lines));
+            // Whole or not at all: a volume may be too large for the unit it is to be printed in.
+            StringWriter sheet = new StringWriter();
+            TakeOffSheet.print(answer, new PrintWriter(sheet), system(lines));
+            out.print(sheet);
         }
         // A writer keeps silent about a reader that has gone.
         if (out.checkError()) {

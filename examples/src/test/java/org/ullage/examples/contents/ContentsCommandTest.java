@@ -143,4 +143,12 @@ class ContentsCommandTest {
         assertThat(program.status()).isEqualTo(2);
         assertThat(program.err()).contains("there is no such file");
     }
+
+    @Test
+    void aVolumeTooLargeToPrintIsRefusedWithoutHalfATable() {
+        Program program = contents(HEADER + "sea,,,,,1e306 m3\n");
+        assertThat(program.status()).isEqualTo(1);
+        assertThat(program.out()).isEmpty();
+        assertThat(program.err()).startsWith("ullage contents: volume 1.0E306 m3 is not allowed");
+    }
 }
