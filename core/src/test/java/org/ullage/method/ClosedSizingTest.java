@@ -75,6 +75,29 @@ class ClosedSizingTest {
         assertThat(canAnswer(Methods.ASHRAE, notSolar)).isTrue();
     }
 
+    /** Each row has one thing the method refuses, and is answered without it; contents of nothing, boiling, pressures that meet. */
+    @Test
+    void whatTheMethodRefusesHasNoAnswer() {
+        SizingJob job = Jobs.with(
+                Jobs.steel(TestFluid.WATER, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(80)),
+                PressureInputs.NONE.withColdPressure(GaugePressure.bar(1)).withFinalPressure(GaugePressure.bar(3)));
+        assertThat(quick(job, SizingInput.CONTENTS, 1)).isPositive();
+        assertThat(quick(job, SizingInput.CONTENTS, 0)).isNaN();
+        // boils at 138.9 degC under the final pressure
+        assertThat(quick(job, SizingInput.HOT_TEMPERATURE, 273.15 + 138)).isPositive();
+        assertThat(quick(job, SizingInput.HOT_TEMPERATURE, 273.15 + 150)).isNaN();
+        assertThat(quick(job, SizingInput.COLD_TEMPERATURE, 273.15 + 80)).isNaN();
+        assertThat(quick(job, SizingInput.FINAL_PRESSURE, 1e5)).isNaN();
+        assertThat(quick(job, SizingInput.FINAL_PRESSURE, 1.01e5)).isPositive();
+    }
+
+    private static double quick(SizingJob job, SizingInput input, double number) {
+        VariedJob jobs = new VariedJob(job, EnumSet.of(input));
+        double[] row = jobs.ownRow(Methods.ASHRAE);
+        row[input.place()] = number;
+        return new ClosedSizing(Methods.ASHRAE, jobs, null).cubicMetres(row, 0);
+    }
+
     private static boolean canAnswer(Method method, SizingJob job) {
         return ClosedSizing.canAnswer(method, new VariedJob(job, VARIED));
     }
