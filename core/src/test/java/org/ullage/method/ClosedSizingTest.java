@@ -91,6 +91,16 @@ class ClosedSizingTest {
         assertThat(quick(job, SizingInput.FINAL_PRESSURE, 1.01e5)).isPositive();
     }
 
+    @Test
+    void alongTheTangentItAnswersToo() {
+        SizingJob job =
+                Jobs.steel(TestFluid.WATER, VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(80));
+        VariedJob jobs = new VariedJob(job, VARIED);
+        ExpansionTangent tangent = new ExpansionTangent(new SizingNumbers(Methods.ASHRAE, job));
+        assertThat(new ClosedSizing(Methods.ASHRAE, jobs, tangent).cubicMetres(jobs.ownRow(Methods.ASHRAE), 0))
+                .isEqualTo(Methods.ASHRAE.size(job).requiredVolume().si());
+    }
+
     private static double quick(SizingJob job, SizingInput input, double number) {
         VariedJob jobs = new VariedJob(job, EnumSet.of(input));
         double[] row = jobs.ownRow(Methods.ASHRAE);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.DoubleSupplier;
@@ -192,5 +193,20 @@ class SizingFunctionTest {
                 .isInstanceOf(OutOfRangeException.class)
                 .hasMessageStartingWith("length of the row 3 is not allowed: it must be 8 or more");
         assertThatThrownBy(() -> varied.at(new double[3])).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @Example
+    void aRowMayStandBehindOthersButMustBeWhole() {
+        SizingJob job = job(TestFluid.WATER);
+        VariedJob varied = new VariedJob(job, EnumSet.of(SizingInput.CONTENTS));
+        double[] own = varied.ownRow(Methods.ASHRAE);
+        double[] two = Arrays.copyOf(own, 2 * own.length);
+        System.arraycopy(own, 0, two, own.length, own.length);
+        two[0] = Double.NaN;
+        SizingFunction function = SizingFunction.of(Methods.ASHRAE, varied);
+        assertThat(function.cubicMetres(two, own.length)).isEqualTo(function.cubicMetres(own));
+        assertThatThrownBy(() -> function.cubicMetres(two, own.length + 1))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageStartingWith("length of the row 7 is not allowed: it must be 8 or more");
     }
 }

@@ -277,7 +277,33 @@ class MethodConventionsTest {
         assertThatThrownBy(() -> Methods.ASHRAE.size(
                         Jobs.with(job(VesselType.diaphragm(VolumeFraction.percent(15)), TEN, EIGHTY), pressures)))
                 .isInstanceOf(OutOfRangeException.class)
-                .hasMessageContaining("acceptance limit 15 vol%");
+                .hasMessageContaining("acceptance limit 15 vol%")
+                .hasMessageContaining("water when cold, 20 vol%");
+    }
+
+    @Test
+    void chargeBelowVacuumIsRefusedAsItWasGiven() {
+        PressureInputs pressures =
+                Jobs.HOUSE_BLOCK.withAtmosphere(AbsolutePressure.bar(1)).withPreCharge(GaugePressure.bar(-1.2));
+        assertThatThrownBy(() -> Methods.ASHRAE.size(Jobs.with(job(VesselType.bladder(), TEN, EIGHTY), pressures)))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("gas charge -1.2 bar")
+                .hasMessageContaining("above -1 bar");
+    }
+
+    /** A valve 5 m above the vessel, set to 3 bar, lifts at 3.49 bar at the vessel. */
+    @Test
+    void finalPressureIsHeldAgainstTheSettingAsItStandsAtTheVessel() {
+        PressureInputs high = Jobs.HOUSE_BLOCK.withPlace(VesselPlace.AT_VALVE.withValveAbove(Length.metres(5)));
+        SizingJob job = job(VesselType.bladder(), TEN, EIGHTY);
+        assertThat(Methods.ASHRAE
+                        .size(Jobs.with(job, high.withFinalPressure(GaugePressure.bar(3.4))))
+                        .finalPressure()
+                        .in(Units.BAR))
+                .isCloseTo(3.4, within(1e-9));
+        assertThatThrownBy(() -> Methods.ASHRAE.size(Jobs.with(job, high.withFinalPressure(GaugePressure.bar(3.6)))))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("relief setting");
     }
 
     @Test
