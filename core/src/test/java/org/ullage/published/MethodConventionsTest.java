@@ -180,6 +180,33 @@ class MethodConventionsTest {
                 .hasMessageContaining("gas temperature");
     }
 
+    /** 2.4 bar abs at 20 degC are 2.56 bar abs at 40 degC, above the 2.5 bar abs of the cold loop. */
+    @Test
+    void chargeIsHeldAgainstTheColdPressureAtTheTemperatureItHasThere() {
+        PressureInputs pressures = PressureInputs.NONE
+                .withAtmosphere(AbsolutePressure.bar(1))
+                .withPreCharge(GaugePressure.bar(1.4))
+                .withColdPressure(GaugePressure.bar(1.5))
+                .withFinalPressure(GaugePressure.bar(3));
+        SizingJob job = Jobs.with(job(VesselType.bladder(), TEN, EIGHTY), pressures);
+        assertThat(Methods.MASS_BALANCE.size(job).requiredVolume().si()).isPositive();
+        Temperature forty = Temperature.celsius(40);
+        Method warm =
+                Methods.MASS_BALANCE.with(new GasTemperatures(Temperature.celsius(20), forty, forty, Source.given()));
+        assertThatThrownBy(() -> warm.size(job))
+                .isInstanceOf(OutOfRangeException.class)
+                .hasMessageContaining("gas charge");
+    }
+
+    /** A rule that counts from 10 degC says so where the loop is filled more than 10 K warmer. */
+    @Test
+    void anotherFillTemperatureThanTheRulesIsSaid() {
+        assertThat(texts(size(Methods.RACCOLTA_R, VesselType.bladder())))
+                .noneMatch(text -> text.contains("counts expansion from"));
+        assertThat(texts(Methods.RACCOLTA_R.size(job(VesselType.bladder(), Temperature.celsius(30), EIGHTY))))
+                .anyMatch(text -> text.contains("counts expansion from"));
+    }
+
     @Test
     void waterRulesWarnForMixtures() {
         Sizing sizing = Methods.RACCOLTA_R.size(Jobs.steel(TestFluid.MIXTURE, VesselType.bladder(), TEN, EIGHTY));

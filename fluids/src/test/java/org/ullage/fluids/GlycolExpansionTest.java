@@ -1,13 +1,16 @@
 package org.ullage.fluids;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.ullage.fluids.GlycolCases.density;
 import static org.ullage.fluids.GlycolCases.expansion;
 import static org.ullage.fluids.GlycolCases.glycol;
 import static org.ullage.fluids.GlycolCases.vol;
 
 import org.junit.jupiter.api.Test;
 import org.ullage.quantity.MassFraction;
+import org.ullage.quantity.OutOfRangeException;
 
 /** Every row of the comparison of expansions, every model; and the argument for the default model. */
 class GlycolExpansionTest {
@@ -111,5 +114,17 @@ class GlycolExpansionTest {
         assertThat(EthyleneGlycol.volumePercent(20).densityModel()).isEqualTo(GlycolModel.MELINDER);
         assertThat(EthyleneGlycol.massPercent(40).densityModel()).isEqualTo(GlycolModel.MELINDER);
         assertThat(EthyleneGlycol.volumePercent(5).densityModel()).isEqualTo(GlycolModel.IDEAL_MIXING);
+    }
+
+    /** Reprinted up to 60 mass%. */
+    @Test
+    void condesEquationIsNotCarriedOnBeyondItsTable() {
+        for (Glycol glycol : Glycol.values()) {
+            assertThat(density(glycol.by(GlycolModel.CONDE, MassFraction.percent(60)), 20))
+                    .isBetween(1000.0, 1150.0);
+            assertThatThrownBy(() -> glycol.by(GlycolModel.CONDE, MassFraction.percent(60.1)))
+                    .isInstanceOf(OutOfRangeException.class)
+                    .hasMessageContaining("0 to 60.0 mass% for " + GlycolModel.CONDE.title());
+        }
     }
 }
