@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.ullage.examples.file.BadFileException;
 import org.ullage.examples.file.InputFile;
+import org.ullage.examples.file.Quoted;
 import org.ullage.examples.file.SheetFile;
 import org.ullage.examples.file.SheetLine;
 import org.ullage.quantity.Area;
@@ -116,7 +117,7 @@ public final class CatalogueFile {
                 .filter(kind -> kind.word().equals(text)
                         || kind.word().replace(' ', '-').equals(text))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("\"" + text + "\" is not a kind of vessel; kinds are "
+                .orElseThrow(() -> new IllegalArgumentException(Quoted.of(text) + " is not a kind of vessel; kinds are "
                         + Arrays.stream(VesselKind.values())
                                 .map(VesselKind::word)
                                 .collect(Collectors.joining(", "))));
@@ -127,7 +128,7 @@ public final class CatalogueFile {
             return new BigDecimal(text);
         } catch (NumberFormatException e) {
             throw new IllegalArgumentException(
-                    "\"" + text + "\" is not a plain number; leave out the currency, all prices are in one", e);
+                    Quoted.of(text) + " is not a plain number; leave out the currency, all prices are in one", e);
         }
     }
 
@@ -135,7 +136,7 @@ public final class CatalogueFile {
         try {
             return Integer.parseInt(text);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("\"" + text + "\" is not a whole number of pieces", e);
+            throw new IllegalArgumentException(Quoted.of(text) + " is not a whole number of pieces", e);
         }
     }
 }

@@ -73,7 +73,7 @@ public final class SheetFile {
             String name = cell.replace(BYTE_ORDER_MARK, "").strip();
             if (!columns.contains(name)) {
                 throw new BadFileException(
-                        "the header has the unknown column \"" + name + "\"; the columns are " + words(columns));
+                        "the header has the unknown column " + Quoted.of(name) + "; the columns are " + words(columns));
             }
             if (names.contains(name)) {
                 throw new BadFileException("the header has the column " + name + " twice; keep one of them");

@@ -2,6 +2,7 @@ package org.ullage.examples.size;
 
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.ullage.examples.file.Quoted;
 import org.ullage.pressure.StandardAtmosphere;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.Length;
@@ -26,7 +27,7 @@ final class Atmosphere {
         if (air == null) {
             throw new OutOfRangeException(
                     "pressure of the air",
-                    "\"" + text + "\"",
+                    Quoted.of(text),
                     "an absolute pressure such as 101.325 kPa or 14.7 psi abs, or an altitude such as 1500 m or 5000 ft",
                     "write a number and one of these units");
         }

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.ullage.examples.file.BadFileException;
+import org.ullage.examples.file.Quoted;
 
 /** Which column stands where. */
 final class Header {
@@ -38,8 +39,8 @@ final class Header {
         List<Column> columns = new ArrayList<>();
         for (String name : names(line)) {
             Column column = Column.named(name.strip())
-                    .orElseThrow(() -> new BadFileException(
-                            "the header has the unknown column \"" + name + "\"; the columns are " + Column.words()));
+                    .orElseThrow(() -> new BadFileException("the header has the unknown column " + Quoted.of(name)
+                            + "; the columns are " + Column.words()));
             if (columns.contains(column)) {
                 throw new BadFileException("the header has the column " + column.word() + " twice; keep one of them");
             }

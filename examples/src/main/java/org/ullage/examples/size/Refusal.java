@@ -2,6 +2,7 @@ package org.ullage.examples.size;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.ullage.examples.file.Quoted;
 import org.ullage.loop.LoopFluid;
 import org.ullage.method.Method;
 import org.ullage.method.SizingJob;
@@ -30,7 +31,7 @@ final class Refusal {
     private String cell(Column column) {
         // The method that was asked need not be the one that the line names.
         String text = column == Column.METHOD ? method.name() : loop.line().text(column);
-        return text == null ? column.word() : column.word() + " \"" + text + "\"";
+        return text == null ? column.word() : column.word() + " " + Quoted.of(text);
     }
 
     private List<Column> columns(IllegalArgumentException refusal) {

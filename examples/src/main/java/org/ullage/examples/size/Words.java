@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.ullage.examples.file.Quoted;
 import org.ullage.loop.PipeMaterial;
 import org.ullage.quantity.OutOfRangeException;
 import org.ullage.vessel.VesselKind;
@@ -37,7 +38,7 @@ final class Words {
         if (found == null) {
             throw new OutOfRangeException(
                     what,
-                    "\"" + text + "\"",
+                    Quoted.of(text),
                     "one of " + String.join(", ", new TreeMap<>(words).keySet()),
                     "write one of these words");
         }

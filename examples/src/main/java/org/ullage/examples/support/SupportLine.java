@@ -2,6 +2,7 @@ package org.ullage.examples.support;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.ullage.examples.file.Quoted;
 import org.ullage.examples.file.SheetLine;
 import org.ullage.loop.PipeSize;
 import org.ullage.loop.PipeStandard;
@@ -130,14 +131,14 @@ final class SupportLine {
         if (text.equals("yes") || text.equals("no")) {
             return text;
         }
-        throw new IllegalArgumentException("\"" + text + "\" is neither yes nor no");
+        throw new IllegalArgumentException(Quoted.of(text) + " is neither yes nor no");
     }
 
     private static double number(String text) {
         try {
             return Double.parseDouble(text);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("\"" + text + "\" is not a plain number", e);
+            throw new IllegalArgumentException(Quoted.of(text) + " is not a plain number", e);
         }
     }
 
@@ -145,7 +146,7 @@ final class SupportLine {
         try {
             return Integer.parseInt(text);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("\"" + text + "\" is not a whole number", e);
+            throw new IllegalArgumentException(Quoted.of(text) + " is not a whole number", e);
         }
     }
 }

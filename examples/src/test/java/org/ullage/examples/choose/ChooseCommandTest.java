@@ -106,6 +106,13 @@ class ChooseCommandTest {
     }
 
     @Test
+    void aLongCellIsRepeatedByItsBeginningOnly() throws IOException {
+        Program bad = chooseFrom("A,diaphragm,80 L,6 bar,70 degC,14 kg,480 mm,610 mm,R 1," + "x".repeat(90_000) + "\n");
+        assertThat(bad.status()).isEqualTo(2);
+        assertThat(bad.err()).contains("x...\" is not a plain number").hasSizeLessThan(500);
+    }
+
+    @Test
     void oneIdStandsOnce() throws IOException {
         Program twice = chooseFrom("""
                 A,diaphragm,80 L,6 bar,70 degC,14 kg,480 mm,610 mm,R 1,139
