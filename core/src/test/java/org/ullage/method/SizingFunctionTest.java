@@ -133,7 +133,8 @@ class SizingFunctionTest {
     /** A fluid that gives way ten times as much as water does, so that the slope of the expansion is seen. */
     @Property(tries = 200)
     void theTangentFollowsThePressures(
-            @ForAll @DoubleRange(min = 0, max = 20) double head, @ForAll @DoubleRange(min = 3e5, max = 6e5) double setting) {
+            @ForAll @DoubleRange(min = 0, max = 20) double head,
+            @ForAll @DoubleRange(min = 3e5, max = 6e5) double setting) {
         Method method = Methods.ASHRAE;
         VariedJob jobs = new VariedJob(
                 Jobs.steel(new SoftFluid(), VesselType.bladder(), Temperature.celsius(10), Temperature.celsius(80)),

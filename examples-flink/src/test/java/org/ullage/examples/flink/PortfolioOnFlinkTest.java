@@ -74,8 +74,7 @@ class PortfolioOnFlinkTest {
         PortfolioOnFlink job = onFlink(portfolio(MANY));
         LocalStreamEnvironment environment = environment(neverRestarting());
         job.size(job.loops(environment).map(new FailsOnce(1, 100)));
-        assertThatThrownBy(() -> environment.execute("doomed"))
-                .hasStackTraceContaining("killed on purpose");
+        assertThatThrownBy(() -> environment.execute("doomed")).hasStackTraceContaining("killed on purpose");
     }
 
     private static Configuration neverRestarting() {
