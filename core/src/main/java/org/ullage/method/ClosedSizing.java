@@ -83,14 +83,14 @@ final class ClosedSizing implements Serializable {
                 && (!needsCold || present.contains(SizingInput.COLD_TEMPERATURE));
     }
 
-    /** Smallest nominal volume in m3; NaN where the method refuses. */
-    double cubicMetres(double[] row) {
-        double hot = isPresent[HOT_TEMPERATURE] ? row[HOT_TEMPERATURE] : lowest;
-        double cold = isPresent[COLD_TEMPERATURE] ? row[COLD_TEMPERATURE] : hot;
-        double coldPascals = cold(row, hot);
-        double lastPascals = last(row);
-        double charge = pressures.charge(of(CHARGE, row), coldPascals);
-        boolean isInOrder = row[CONTENTS] > 0
+    /** Smallest nominal volume in m3 for the row that begins at a place; NaN where the method refuses. */
+    double cubicMetres(double[] row, int first) {
+        double hot = isPresent[HOT_TEMPERATURE] ? row[first + HOT_TEMPERATURE] : lowest;
+        double cold = isPresent[COLD_TEMPERATURE] ? row[first + COLD_TEMPERATURE] : hot;
+        double coldPascals = cold(row, first, hot);
+        double lastPascals = last(row, first);
+        double charge = pressures.charge(of(CHARGE, row, first), coldPascals);
+        boolean isInOrder = row[first + CONTENTS] > 0
                 && charge > 0
                 && coldPascals < lastPascals
                 && lastPascals < Double.POSITIVE_INFINITY
@@ -101,15 +101,18 @@ final class ClosedSizing implements Serializable {
         double byGas = vessel.byGasLaw(charge, coldPascals, lastPascals);
         double free = vessel.freeShare(charge, coldPascals);
         boolean hasRoom = byGas > 0 && free > 0;
-        if (!hasRoom || !isColder(row, hot) || !(mayBoil || fluid.isLiquidSi(hot, lastPascals))) {
+        if (!hasRoom || !isColder(row, first, hot) || !(mayBoil || fluid.isLiquidSi(hot, lastPascals))) {
             return Double.NaN;
         }
         double share = tangent == null
                 ? share(cold, hot, coldPascals, lastPascals)
                 : tangent.fraction(coldPascals, lastPascals);
-        double expansion = row[CONTENTS] * (share - pipeCredit.fraction(alpha, hot - cold));
-        double perWater = Math.max(Math.max(byGas, vessel.least()), 1 / free);
-        double taken = expansion + reserve.cubicMetres(row[CONTENTS], expansion, perWater) + vapour;
+        double expansion = row[first + CONTENTS] * (share - pipeCredit.fraction(alpha, hot - cold));
+        double perWater = Math.max(byGas, vessel.least());
+        if (free < Double.POSITIVE_INFINITY) {
+            perWater = Math.max(perWater, 1 / free);
+        }
+        double taken = expansion + reserve.cubicMetres(row[first + CONTENTS], expansion, perWater) + vapour;
         return expansion + vapour > 0 ? taken * perWater : Double.NaN;
     }
 
@@ -122,24 +125,24 @@ final class ClosedSizing implements Serializable {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private boolean isColder(double[] row, double hot) {
-        return !isPresent[COLD_TEMPERATURE] || row[COLD_TEMPERATURE] < (hotVaries ? hot : ownCeiling);
+    private boolean isColder(double[] row, int first, double hot) {
+        return !isPresent[COLD_TEMPERATURE] || row[first + COLD_TEMPERATURE] < (hotVaries ? hot : ownCeiling);
     }
 
-    private double of(int input, double[] row) {
-        return isPresent[input] ? row[input] : Double.NaN;
+    private double of(int input, double[] row, int first) {
+        return isPresent[input] ? row[first + input] : Double.NaN;
     }
 
-    private double cold(double[] row, double hot) {
-        double stated = of(COLD_PRESSURE, row);
+    private double cold(double[] row, int first, double hot) {
+        double stated = of(COLD_PRESSURE, row, first);
         double boiling = countsVapourPressure && Double.isNaN(stated) ? fluid.vapourPressureSi(hot) : 0;
-        return pressures.cold(stated, of(STATIC_HEAD, row), boiling);
+        return pressures.cold(stated, of(STATIC_HEAD, row, first), boiling);
     }
 
     /** NaN if the relief valve would lift below the stated pressure. */
-    private double last(double[] row) {
-        double stated = of(FINAL_PRESSURE, row);
-        double setting = of(RELIEF_SETTING, row);
+    private double last(double[] row, int first) {
+        double stated = of(FINAL_PRESSURE, row, first);
+        double setting = of(RELIEF_SETTING, row, first);
         return GasLaw.isAbove(stated, pressures.opening(setting)) ? Double.NaN : pressures.last(stated, setting);
     }
 

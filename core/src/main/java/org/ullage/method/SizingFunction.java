@@ -1,6 +1,7 @@
 package org.ullage.method;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.ullage.quantity.MissingInputException;
 import org.ullage.quantity.OutOfRangeException;
@@ -73,10 +74,25 @@ public final class SizingFunction implements Serializable {
      * @throws MissingInputException if an input is missing
      */
     public double cubicMetres(double[] row) {
-        VariedJob.requireWhole(row);
-        double volume = closed == null ? Double.NaN : closed.cubicMetres(row);
-        return Double.isFinite(volume)
-                ? volume
-                : method.size(varied.at(row)).requiredVolume().si();
+        return cubicMetres(row, 0);
+    }
+
+    /**
+     * The same for one of many rows that lie behind each other in one array.
+     *
+     * @param rows rows of a number for each {@link SizingInput}
+     * @param first place of the row's first number
+     * @return m3
+     * @throws OutOfRangeException if the method refuses, or the row is too short
+     * @throws MissingInputException if an input is missing
+     */
+    public double cubicMetres(double[] rows, int first) {
+        VariedJob.requireWhole(rows, first);
+        double volume = closed == null ? Double.NaN : closed.cubicMetres(rows, first);
+        if (Double.isFinite(volume)) {
+            return volume;
+        }
+        double[] row = Arrays.copyOfRange(rows, first, first + VariedJob.PLACES);
+        return method.size(varied.at(row)).requiredVolume().si();
     }
 }

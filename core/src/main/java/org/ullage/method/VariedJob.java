@@ -24,7 +24,7 @@ import org.ullage.quantity.Volume;
  */
 public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Serializable {
 
-    private static final int PLACES = SizingInput.values().length;
+    static final int PLACES = SizingInput.values().length;
 
     /**
      * Copies the set.
@@ -46,7 +46,7 @@ public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Seria
      * @throws OutOfRangeException if the row is too short or a number is not one of its quantity
      */
     public SizingJob at(double[] row) {
-        requireWhole(row);
+        requireWhole(row, 0);
         return new SizingJob(loop(row), job.vessel(), temperatures(row), pressures(row));
     }
 
@@ -65,13 +65,13 @@ public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Seria
         return row;
     }
 
-    /** Refuses a row that lacks places. */
-    static void requireWhole(double[] row) {
-        if (row.length < PLACES) {
+    /** Refuses a row that lacks places, or begins where there is none. */
+    static void requireWhole(double[] rows, int first) {
+        if (first < 0 || rows.length - first < PLACES) {
             throw new OutOfRangeException(
                     "length of the row",
-                    Integer.toString(row.length),
-                    PLACES + " or more, one for each input",
+                    Integer.toString(rows.length - first),
+                    PLACES + " or more, one for each input, from place " + first,
                     "begin with the job's own row");
         }
     }

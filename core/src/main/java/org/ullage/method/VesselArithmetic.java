@@ -40,6 +40,6 @@ final class VesselArithmetic implements Serializable {
 
     /** Share of the vessel that the limit leaves for water when the loop is cold; infinite without a limit. */
     double freeShare(double charge, double cold) {
-        return limit - GasLaw.waterShare(chargeCold(charge), cold);
+        return limit == Double.POSITIVE_INFINITY ? limit : limit - GasLaw.waterShare(chargeCold(charge), cold);
     }
 }

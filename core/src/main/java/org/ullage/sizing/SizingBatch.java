@@ -1,6 +1,7 @@
 package org.ullage.sizing;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,8 @@ public final class SizingBatch implements Serializable {
 
     private static final long serialVersionUID = 1L;
 
+    private static final int INPUTS = SizingInput.values().length;
+
     private static final int NO_VOLUME = -1;
 
     /** What stands in place of the volume, which is never negative, where the method refuses; {@link #refusal} says why. */
@@ -38,9 +41,10 @@ public final class SizingBatch implements Serializable {
     private final SizingJob job;
     private final EnumMap<SizingInput, double[]> columns;
     private final transient SizingFunction function;
-    private final transient double[] ownRow;
-    private final transient int[] places;
-    private final transient double[][] numbers;
+    private final transient int rows;
+
+    /** All rows behind each other, so that a row is read in one go. */
+    private final transient double[] numbers;
 
     private SizingBatch(Method method, SizingJob job, Map<SizingInput, double[]> columns) {
         this.method = method;
@@ -49,10 +53,24 @@ public final class SizingBatch implements Serializable {
         this.columns.putAll(columns);
         VariedJob varied = new VariedJob(job, columns.keySet());
         this.function = SizingFunction.of(method, varied);
-        this.ownRow = varied.ownRow(method);
-        this.places =
-                this.columns.keySet().stream().mapToInt(SizingInput::place).toArray();
-        this.numbers = this.columns.values().toArray(double[][]::new);
+        this.rows = columns.values().stream()
+                .findFirst()
+                .map(column -> column.length)
+                .orElse(1);
+        this.numbers = numbers(varied.ownRow(method));
+    }
+
+    private double[] numbers(double[] ownRow) {
+        double[] all = new double[rows * INPUTS];
+        for (int row = 0; row < rows; row++) {
+            System.arraycopy(ownRow, 0, all, row * INPUTS, INPUTS);
+        }
+        columns.forEach((input, column) -> {
+            for (int row = 0; row < rows; row++) {
+                all[row * INPUTS + input.place()] = column[row];
+            }
+        });
+        return all;
     }
 
     /**
@@ -94,7 +112,7 @@ public final class SizingBatch implements Serializable {
      * @return 1 or more
      */
     public int rows() {
-        return numbers.length == 0 ? 1 : numbers[0].length;
+        return rows;
     }
 
     /**
@@ -109,12 +127,10 @@ public final class SizingBatch implements Serializable {
             throw new OutOfRangeException(
                     "places for volumes", String.valueOf(volumes.length), String.valueOf(rows()), "one for each row");
         }
-        double[] row = ownRow.clone();
         int refused = 0;
         for (int i = 0; i < volumes.length; i++) {
-            fill(row, i);
             try {
-                volumes[i] = function.cubicMetres(row);
+                volumes[i] = function.cubicMetres(numbers, i * INPUTS);
             } catch (OutOfRangeException | MissingInputException refusal) {
                 volumes[i] = REFUSED;
                 refused++;
@@ -161,14 +177,6 @@ public final class SizingBatch implements Serializable {
             throw new OutOfRangeException(
                     "row", String.valueOf(index), "0 to " + (rows() - 1), "count the rows from 0");
         }
-        double[] row = ownRow.clone();
-        fill(row, index);
-        return row;
-    }
-
-    private void fill(double[] row, int index) {
-        for (int c = 0; c < places.length; c++) {
-            row[places[c]] = numbers[c][index];
-        }
+        return Arrays.copyOfRange(numbers, index * INPUTS, (index + 1) * INPUTS);
     }
 }

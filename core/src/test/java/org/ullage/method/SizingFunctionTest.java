@@ -130,7 +130,7 @@ class SizingFunctionTest {
                 .isEqualTo(method.size(jobs.job()).requiredVolume().si());
     }
 
-    /** A fluid that gives way ten times as much as water does, so that the slope of the expansion is seen. */
+    /** A fluid that gives way ten times as much as water does, so that the slope moves the vessel by percents; its square by less than 0.1 %. */
     @Property(tries = 200)
     void theTangentFollowsThePressures(
             @ForAll @DoubleRange(min = 0, max = 20) double head,
@@ -145,7 +145,7 @@ class SizingFunctionTest {
         Sizing whole = method.size(jobs.at(row));
         double volume = whole.requiredVolume().si();
         assertThat(SizingFunction.around(method, jobs, jobs.job()).cubicMetres(row))
-                .isCloseTo(volume, within(volume * 1e-5));
+                .isCloseTo(volume, within(volume * 1e-3));
     }
 
     @Example

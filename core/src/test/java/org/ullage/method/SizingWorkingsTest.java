@@ -6,13 +6,19 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.ullage.loop.Loop;
+import org.ullage.loop.LoopTemperatures;
 import org.ullage.pressure.PressureInputs;
+import org.ullage.pressure.VesselPlace;
+import org.ullage.provenance.Source;
 import org.ullage.published.Methods;
 import org.ullage.quantity.AbsolutePressure;
 import org.ullage.quantity.GaugePressure;
 import org.ullage.quantity.Length;
 import org.ullage.quantity.Temperature;
 import org.ullage.quantity.UnitSystem;
+import org.ullage.quantity.Volume;
+import org.ullage.vessel.GasTemperatures;
 import org.ullage.vessel.VesselKind;
 import org.ullage.vessel.VesselType;
 import org.ullage.workings.Step;
@@ -77,5 +83,39 @@ class SizingWorkingsTest {
     void unknownAcceptanceLimitIsSaid() {
         Sizing sizing = Methods.ASHRAE.size(Jobs.steel(TestFluid.WATER, VesselType.diaphragm(), TEN, EIGHTY));
         assertThat(sizing.workings().text(UnitSystem.SI)).contains("acceptance limit not known");
+    }
+
+    @Test
+    void hotTemperatureIsAmongTheGivenOnesWhereItWasGiven() {
+        SizingJob job = Jobs.steel(TestFluid.WATER, VesselType.bladder(), TEN, EIGHTY);
+        assertThat(text(Methods.ASHRAE, job)).contains("t_hot");
+        PressureInputs low = Jobs.HOUSE_BLOCK.withStaticHead(Length.metres(8));
+        SizingJob tableOnly = new SizingJob(job.loop(), job.vessel(), LoopTemperatures.between(TEN, null), low);
+        assertThat(text(Methods.IRC_M2003, tableOnly)).doesNotContain("t_hot");
+    }
+
+    @Test
+    void pipeThatWasNotGivenIsSaidInItsStep() {
+        Loop unknown = Loop.withContents(Volume.litres(1000)).pipeNotStated().filledWith(TestFluid.WATER);
+        SizingJob job = Jobs.steel(TestFluid.WATER, VesselType.bladder(), TEN, EIGHTY);
+        assertThat(text(Methods.ASHRAE, job)).doesNotContain("pipe material not given");
+        assertThat(text(Methods.ASHRAE, job.with(unknown)))
+                .contains("pipe material not given")
+                .doesNotContain("3 * alpha * dt");
+    }
+
+    @Test
+    void gasTemperaturesAndThePlaceOfTheValveShowOnlyWhereTheyDiffer() {
+        SizingJob job = Jobs.steel(TestFluid.WATER, VesselType.bladder(), TEN, EIGHTY);
+        GasTemperatures warm = new GasTemperatures(Temperature.celsius(20), TEN, EIGHTY, Source.given());
+        assertThat(text(Methods.ASHRAE, job)).doesNotContain("g_i").doesNotContain("p_valve");
+        assertThat(text(Methods.ASHRAE.with(warm), job)).contains("V_x / (a - (1 - p_0 * g_i / p_i))");
+        VesselPlace below = VesselPlace.AT_VALVE.withValveAbove(Length.metres(2));
+        assertThat(text(Methods.ASHRAE, Jobs.with(job, Jobs.HOUSE_BLOCK.withPlace(below))))
+                .contains("p_valve + d_valve");
+    }
+
+    private static String text(Method method, SizingJob job) {
+        return method.size(job).workings().text(UnitSystem.SI);
     }
 }

@@ -51,7 +51,9 @@ class ReadmeTest {
                         "methods examples/loops.csv --id \"Cobble Mill\"",
                         "explain examples/loops.csv --id \"Quillbrook Yard, radiators\" --from en-12828 --to ashrae --average",
                         "fluids \"ethylene glycol 40 vol%\" --from \"4.4 degC\" --to \"93.3 degC\"",
-                        "fluids \"propylene glycol 30 vol%\" --loop examples/loops.csv --id \"Highmoor cold store\"");
+                        "fluids \"propylene glycol 30 vol%\" --loop examples/loops.csv --id \"Highmoor cold store\"",
+                        "sweep examples/loops.csv --id \"Quillbrook Yard, radiators\" --down \"hot=60 degC..90 degC\""
+                                + " --across \"static_head=5 m..17 m\"");
     }
 
     @Test

@@ -29,6 +29,7 @@ class EveryConstantHasASourceTest {
     private static final Map<String, String> NOT_ABOUT_PHYSICS = Map.ofEntries(
             Map.entry("BranchAndBound.MOST_VISITED", "bounds a search"),
             Map.entry("OperatingChart.STEPS", "points of a drawing"),
+            Map.entry("Oversize.PERCENT", "arithmetic: a hundred percent are one"),
             Map.entry("SizingBatch.NO_VOLUME", "marks a row, and no volume is negative"),
             Map.entry("HeatColour.HEX", "base of the digits of a colour"),
             Map.entry("HeatColour.TURN", "where white is easier to read than black, by a test"),
