@@ -72,15 +72,11 @@ final class ClosedSizing implements Serializable {
     /** Whether every row has what the method needs, so that only numbers can be refused. */
     static boolean canAnswer(Method method, VariedJob varied) {
         Set<SizingInput> present = varied.present(method);
-        boolean credit = method.pipeCredit() == PipeCredit.SUBTRACTED;
-        ExpansionRule rule = method.expansion();
-        boolean needsHot = credit || rule.needsHot();
-        boolean needsCold = credit || rule.needsCold(varied.job().loop().fluid());
         boolean lacksStagnation =
                 method.vapour().isForBoilingLoops() && varied.job().loop().stagnation() == null;
         return !lacksStagnation
-                && (!needsHot || present.contains(SizingInput.HOT_TEMPERATURE))
-                && (!needsCold || present.contains(SizingInput.COLD_TEMPERATURE));
+                && (!method.needsHot() || present.contains(SizingInput.HOT_TEMPERATURE))
+                && (!method.needsCold(varied.job().loop().fluid()) || present.contains(SizingInput.COLD_TEMPERATURE));
     }
 
     /** Smallest nominal volume in m3 for the row that begins at a place; NaN where the method refuses. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.ullage.loop.LoopFluid;
 import org.ullage.pressure.AtmosphereRule;
 import org.ullage.pressure.ChargeRule;
 import org.ullage.pressure.ColdPressureRule;
@@ -121,6 +122,20 @@ public final class Method implements Serializable {
      */
     public PipeCredit pipeCredit() {
         return conventions.pipeCredit();
+    }
+
+    /** Whether it cannot do without the highest temperature: for its expansion, or for the pipe's. */
+    boolean needsHot() {
+        return creditsRise() || expansion().needsHot();
+    }
+
+    /** Whether it cannot do without the lowest temperature. */
+    boolean needsCold(LoopFluid fluid) {
+        return creditsRise() || expansion().needsCold(fluid);
+    }
+
+    private boolean creditsRise() {
+        return pipeCredit() == PipeCredit.SUBTRACTED;
     }
 
     /**

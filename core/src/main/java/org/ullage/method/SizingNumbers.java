@@ -86,14 +86,13 @@ final class SizingNumbers implements Serializable {
 
     private ThermalStates states() {
         LoopFluid fluid = job.loop().fluid();
-        boolean credit = method.pipeCredit() == PipeCredit.SUBTRACTED;
         boolean hotGiven = method.hotBasis().of(job.temperatures()) != null;
         boolean coldGiven = job.temperatures().cold() != null;
         // a rule that needs no temperature gets one at which every model answers
-        double hot = hotGiven || credit || method.expansion().needsHot()
+        double hot = hotGiven || method.needsHot()
                 ? job.requireHot(method.hotBasis(), method.title()).si()
                 : fluid.lowest().si();
-        double cold = coldGiven || credit || method.expansion().needsCold(fluid)
+        double cold = coldGiven || method.needsCold(fluid)
                 ? job.requireCold(method.title()).si()
                 : hot;
         PipeMaterial pipe = job.loop().pipe();

@@ -57,7 +57,7 @@ public record VariedJob(SizingJob job, Set<SizingInput> varied) implements Seria
      * @return a number for each input, in SI units; 0 for one that was not given
      */
     public double[] ownRow(Method method) {
-        double[] row = new double[SizingInput.values().length];
+        double[] row = new double[PLACES];
         for (SizingInput input : SizingInput.values()) {
             Quantity<?, ?> own = own(input, method);
             row[input.place()] = own == null ? 0 : own.si();

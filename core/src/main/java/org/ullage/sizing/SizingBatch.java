@@ -40,6 +40,7 @@ public final class SizingBatch implements Serializable {
     private final Method method;
     private final SizingJob job;
     private final EnumMap<SizingInput, double[]> columns;
+    private final transient VariedJob varied;
     private final transient SizingFunction function;
     private final transient int rows;
 
@@ -51,7 +52,7 @@ public final class SizingBatch implements Serializable {
         this.job = job;
         this.columns = new EnumMap<>(SizingInput.class);
         this.columns.putAll(columns);
-        VariedJob varied = new VariedJob(job, columns.keySet());
+        this.varied = new VariedJob(job, columns.keySet());
         this.function = SizingFunction.of(method, varied);
         this.rows = columns.values().stream()
                 .findFirst()
@@ -147,7 +148,7 @@ public final class SizingBatch implements Serializable {
      * @throws OutOfRangeException if there is no such row, or a number is not one of its quantity
      */
     public SizingJob job(int index) {
-        return new VariedJob(job, columns.keySet()).at(row(index));
+        return varied.at(row(index));
     }
 
     /**

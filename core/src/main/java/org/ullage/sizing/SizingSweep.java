@@ -46,7 +46,7 @@ public final class SizingSweep implements Serializable {
     private static SizingBatch batch(Method method, SizingJob job, SweepAxis outer, int index, NumberAxis inner) {
         if (outer instanceof NumberAxis numbers) {
             double[] same = new double[inner.size()];
-            Arrays.fill(same, numbers.numbers()[index]);
+            Arrays.fill(same, numbers.values().get(index).si());
             return SizingBatch.of(method, job)
                     .varying(inner.input(), inner.numbers())
                     .varying(numbers.input(), same);
